@@ -1,0 +1,19 @@
+import { defineConfig } from 'vitest/config';
+
+/** Two suites: `unit` is pure and parallel; `browser` drives one Chromium over one built site, one file at a time. */
+export default defineConfig({
+  test: {
+    projects: [
+      { test: { name: 'unit', include: ['tests/{calc,components,site}/**/*.test.ts'], testTimeout: 20_000 } },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 30_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
