@@ -281,7 +281,15 @@ export type Element =
       bothWays?: boolean;
     }
   | { kind: 'fuse'; id: string; a: Node; b: Node; ratingA: number; ohm: number }
-  | { kind: 'resistor'; id: string; a: Node; b: Node; ohm: number }
+  | {
+      kind: 'resistor';
+      id: string;
+      a: Node;
+      b: Node;
+      ohm: number;
+      /** A connector's contact or a ground point: current passes as through a wire, so no rule counts it as a resistor. */
+      joint?: boolean;
+    }
   | {
       kind: 'load';
       id: string;
