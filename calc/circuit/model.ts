@@ -120,6 +120,8 @@ export interface RelayPart extends PartBase {
   capped?: boolean | undefined;
   /** A relay that is meant to sense: resting between drop-out and pull-in is intended. */
   sensing?: boolean | undefined;
+  /** Id of content/relays: where its pins sit, read off the part's own data sheet. */
+  pins?: string | undefined;
 }
 /** Diode. Terminals `A`, `K` (stripe). */
 export interface DiodePart extends PartBase {

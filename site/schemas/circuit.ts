@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Circuit } from '../../calc/circuit/model.ts';
-import { isoDate, line, quantity, sized } from './fields.ts';
+import { id, isoDate, line, quantity, sized } from './fields.ts';
 
 const partId = z
   .string()
@@ -68,6 +68,7 @@ const relayPart = z.strictObject({
   suppressionOhm: quantity.optional(),
   capped: z.boolean().optional(),
   sensing: z.boolean().optional(),
+  pins: id.optional(),
 });
 const diodePart = z.strictObject({
   kind: z.literal('diode'),
