@@ -1,0 +1,161 @@
+import { mdxToMdast } from 'satteri';
+import type { Problem, Source } from './source.ts';
+import { type Attribute, readTag, type TagFault } from './tags.ts';
+
+/** A component where an author placed it. */
+export interface Tag {
+  name: string;
+  offset: number;
+  /** What the author wrote, by property. A property whose value is not plain is missing here. */
+  props: Record<string, unknown>;
+  attributes: Attribute[];
+  faults: TagFault[];
+  parent: Tag | undefined;
+  /** Prose inside it, without markup and without its inner components' values. */
+  text: string;
+  /** The tag runs over several lines inside a quotation. */
+  brokenInQuote: boolean;
+}
+export interface Link {
+  url: string;
+  offset: number;
+}
+export interface Image extends Link {
+  alt: string;
+}
+export interface Heading {
+  depth: number;
+  text: string;
+  offset: number;
+  parent: Tag | undefined;
+}
+/** A run of prose with its offset; words are looked for in it. */
+export interface Prose {
+  text: string;
+  offset: number;
+}
+export interface Code {
+  offset: number;
+  kind: 'module' | 'expression';
+}
+
+/** An MDX file taken apart once: front matter, and everything that a rule or a page asks about its body. */
+export interface DocumentParts {
+  frontMatter: { text: string; start: number } | undefined;
+  tags: Tag[];
+  links: Link[];
+  images: Image[];
+  headings: Heading[];
+  prose: Prose[];
+  code: Code[];
+  /** The parser's own complaint; it stops at the first of a file. */
+  syntax: Problem | undefined;
+}
+
+interface MdastNode {
+  type: string;
+  name?: string | null;
+  value?: string;
+  depth?: number;
+  url?: string;
+  alt?: string | null;
+  attributes?: unknown[];
+  position?: { start: { offset: number }; end: { offset: number } };
+  children?: MdastNode[];
+}
+
+const FRONT_MATTER = /^---[ \t]*\r?\n([\s\S]*?)(?:^|\n)---[ \t]*(?:\r?\n|$)/;
+const COMMENT = /^\s*\/\*[\s\S]*\*\/\s*$/;
+
+export function readDocument(source: Source): DocumentParts {
+  const { text } = source;
+  const front = FRONT_MATTER.exec(text);
+  const parts: DocumentParts = {
+    frontMatter: front ? { text: front[1]!, start: text.indexOf('\n') + 1 } : undefined,
+    tags: [],
+    links: [],
+    images: [],
+    headings: [],
+    prose: [],
+    code: [],
+    syntax: undefined,
+  };
+  let tree: MdastNode;
+  try {
+    tree = mdxToMdast(text) as unknown as MdastNode;
+  } catch (error) {
+    parts.syntax = syntaxProblem(source, error);
+    return parts;
+  }
+
+  const walk = (node: MdastNode, parent: Tag | undefined, heading: Heading | undefined, quoted: boolean): void => {
+    const offset = node.position?.start.offset ?? 0;
+    let holder = parent;
+    let title = heading;
+    switch (node.type) {
+      case 'mdxjsEsm':
+        parts.code.push({ offset, kind: 'module' });
+        return;
+      case 'mdxFlowExpression':
+      case 'mdxTextExpression':
+        if (!COMMENT.test(node.value ?? '')) parts.code.push({ offset, kind: 'expression' });
+        return;
+      case 'mdxJsxFlowElement':
+      case 'mdxJsxTextElement': {
+        const name = node.name ?? '';
+        const { attributes, faults, end } = readTag(text, offset, name, node.attributes?.length ?? 0);
+        holder = {
+          name,
+          offset,
+          props: Object.fromEntries(attributes.filter((a) => a.value !== undefined).map((a) => [a.name, a.value])),
+          attributes,
+          faults,
+          parent,
+          text: '',
+          brokenInQuote: quoted && /\n/.test(text.slice(offset, end) + (/^\s*/.exec(text.slice(end))?.[0] ?? '')),
+        };
+        parts.tags.push(holder);
+        break;
+      }
+      case 'link':
+      case 'definition':
+        parts.links.push({ url: node.url ?? '', offset });
+        break;
+      case 'image':
+        parts.images.push({ url: node.url ?? '', alt: node.alt ?? '', offset });
+        break;
+      case 'heading':
+        title = { depth: node.depth ?? 1, text: '', offset, parent };
+        parts.headings.push(title);
+        break;
+      case 'text':
+      case 'inlineCode': {
+        const words = node.value ?? '';
+        if (node.type === 'text') parts.prose.push({ text: words, offset });
+        for (let tag = parent; tag; tag = tag.parent) tag.text += words;
+        if (title) title.text += words;
+        break;
+      }
+    }
+    for (const child of node.children ?? []) walk(child, holder, title, quoted || node.type === 'blockquote');
+    // Two paragraphs of one tag must not run together in its text.
+    if (BLOCKS.has(node.type)) for (let tag = parent; tag; tag = tag.parent) if (tag.text !== '') tag.text += ' ';
+  };
+  walk(tree, undefined, undefined, false);
+  for (const tag of parts.tags) tag.text = tag.text.replace(/\s+/g, ' ').trim();
+  return parts;
+}
+
+const BLOCKS = new Set(['paragraph', 'heading', 'listItem', 'tableCell', 'mdxJsxFlowElement']);
+
+function syntaxProblem(source: Source, error: unknown): Problem {
+  const said = error instanceof Error ? error.message : String(error);
+  const found = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx-jsx|mdx)[^)]*\))?$/.exec(said);
+  return {
+    file: source.file,
+    line: Number(found?.[1] ?? 1),
+    col: Number(found?.[2] ?? 1),
+    message: `MDX: ${(found?.[3] ?? said).replace(/\s+/g, ' ')}`,
+    severity: 'error',
+  };
+}

@@ -1,0 +1,84 @@
+import { type Document, isMap, isNode, isScalar, parseDocument } from 'yaml';
+import type { z } from 'zod';
+import { complaints } from './issues.ts';
+import type { Problem, Source } from './source.ts';
+
+/** A checked YAML text: its data when the schema accepts it, and the way from a path in it to an offset in the file. */
+export interface YamlReading<T> {
+  data: T | undefined;
+  problems: Problem[];
+  /** Offset of the value at a path, or of the nearest thing above it that stands in the file. */
+  offsetOf(path: readonly PropertyKey[]): number;
+}
+
+/**
+ * Reads `text`, which begins at `start` in the source, against a schema. All problems, not the first.
+ * `where` heads each message ("front matter: "), so that it says which part of a file is meant.
+ */
+export function readYaml<S extends z.ZodType>(
+  source: Source,
+  schema: S,
+  part: { text: string; start: number; where: string } = { text: source.text, start: 0, where: '' },
+): YamlReading<z.infer<S>> {
+  const { text, start, where } = part;
+  const document: Document = parseDocument(text, { prettyErrors: false });
+  const problems = document.errors.map((error) =>
+    source.problem(start + error.pos[0], `${where}${yamlWording(error.message, text.slice(...error.pos))}`),
+  );
+  // Parsed again when asked: thousands of sound files then keep no tree in memory.
+  const offsetOf = (path: readonly PropertyKey[]) =>
+    start + offsetIn(parseDocument(text, { prettyErrors: false }), path);
+  if (problems.length > 0) return { data: undefined, problems, offsetOf };
+
+  let raw: unknown;
+  try {
+    raw = document.toJS({ maxAliasCount: 20 }) ?? {};
+  } catch {
+    return { data: undefined, problems: [source.problem(start, `${where}aliases repeat too much`)], offsetOf };
+  }
+  const result = schema.safeParse(raw);
+  if (result.success) return { data: result.data, problems, offsetOf };
+  for (const complaint of complaints(result.error.issues, raw, schema)) {
+    const offset =
+      complaint.key !== undefined
+        ? keyOffset(document, complaint.path, complaint.key)
+        : complaint.missing
+          ? holderOffset(document, complaint.path.slice(0, -1))
+          : offsetIn(document, complaint.path);
+    problems.push(source.problem(start + offset, `${where}${complaint.message}`));
+  }
+  return { data: undefined, problems, offsetOf };
+}
+
+function yamlWording(message: string, text: string): string {
+  const said = message.replace(/\s+/g, ' ').trim();
+  if (said.startsWith('Map keys must be unique'))
+    return `"${text.split(/[:\s]/)[0] ?? text}" is there twice; each name may stand once`;
+  return `YAML: ${said}`;
+}
+
+/** Where the key stands that holds a map, so that "missing" points at the thing that lacks the field. */
+function holderOffset(document: Document, path: readonly PropertyKey[]): number {
+  if (path.length === 0) return 0;
+  const last = path.at(-1)!;
+  if (typeof last === 'string') return keyOffset(document, path.slice(0, -1), last);
+  return offsetIn(document, path);
+}
+
+function keyOffset(document: Document, path: readonly PropertyKey[], key: string): number {
+  const map = path.length === 0 ? document.contents : document.getIn(path, true);
+  if (isMap(map)) {
+    for (const pair of map.items) {
+      if (isScalar(pair.key) && String(pair.key.value) === key && pair.key.range) return pair.key.range[0];
+    }
+  }
+  return offsetIn(document, path);
+}
+
+function offsetIn(document: Document, path: readonly PropertyKey[]): number {
+  for (let length = path.length; length > 0; length--) {
+    const node: unknown = document.getIn(path.slice(0, length), true);
+    if (isNode(node) && node.range) return node.range[0];
+  }
+  return 0;
+}
