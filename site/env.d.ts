@@ -6,3 +6,9 @@ declare namespace App {
     page?: import('../components/context.ts').PageContext;
   }
 }
+
+declare module 'virtual:loomleaf/documents' {
+  type Load = () => Promise<{ default: import('astro/runtime/server/index.js').AstroComponentFactory }>;
+  export const guides: Record<string, Load>;
+  export const lessons: Record<string, Load>;
+}
