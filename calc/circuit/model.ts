@@ -308,7 +308,18 @@ export type Element =
       onAboveFraction: number;
       bothWays?: boolean;
     }
-  | { kind: 'switch'; id: string; a: Node; b: Node; input: string; inverted: boolean; ohm: number; maxA?: number }
+  | {
+      kind: 'switch';
+      id: string;
+      a: Node;
+      b: Node;
+      input: string;
+      inverted: boolean;
+      ohm: number;
+      maxA?: number;
+      /** Its contact has welded: made whatever the input says. */
+      welded?: boolean;
+    }
   | {
       kind: 'relay';
       id: string;
@@ -324,8 +335,18 @@ export type Element =
       maxNoA?: number;
       maxNcA?: number;
       sensing?: boolean;
+      /** Its armature no longer moves (a welded contact). */
+      stuck?: 'energised' | 'released';
     }
-  | { kind: 'diode'; id: string; a: Node; k: Node; forwardV: number };
+  | {
+      kind: 'diode';
+      id: string;
+      a: Node;
+      k: Node;
+      forwardV: number;
+      /** Burnt out: carries nothing either way. */
+      open?: boolean;
+    };
 
 export interface NetlistInput {
   id: string;
@@ -361,6 +382,8 @@ export interface Solution {
   on: Record<string, boolean | null>;
   /** Nodes with no conducting path to chassis in this state: their voltage is not defined. */
   floating: Node[];
+  /** The floating nodes by the island they hang together in: inside one island `nodeV` is right, between two it says nothing. */
+  islands: Node[][];
 }
 
 export type Severity = 'stop' | 'warn' | 'note';

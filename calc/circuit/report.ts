@@ -1,0 +1,55 @@
+/** Turns solved frames into a `Solution`: voltages, currents and states by name. */
+import { CHASSIS, type Node, type Solution } from './model.ts';
+import { whyItDoesNotSettle } from './settling.ts';
+import type { Frame, Solver, Variant } from './solve.ts';
+
+/**
+ * The solution of the positions that `settle` ended in. Of relays that never rest, node voltages and currents are those
+ * of the first position of the cycle; what changes within the cycle is null.
+ */
+export function report(solver: Solver, variant: Variant, level: Uint8Array, cycle: Uint8Array[] | undefined): Solution {
+  const frames = (cycle ?? [level]).map((positions) => solver.frame(variant, positions));
+  const first = frames[0]!;
+  const solution: Solution = {
+    inputs: {},
+    settles: cycle === undefined,
+    energised: {},
+    nodeV: { [CHASSIS]: 0 },
+    currentA: {},
+    loadV: {},
+    on: {},
+    floating: [],
+    islands: [],
+  };
+  for (const [index, id] of solver.levelIds.entries()) {
+    const energised = first.level[index] === 1;
+    if (index < solver.inputCount) solution.inputs[id] = energised;
+    else solution.energised[id] = frames.every((frame) => (frame.level[index] === 1) === energised) ? energised : null;
+  }
+  for (const [index, node] of solver.nodes.entries()) solution.nodeV[node] = first.voltageV[index]!;
+  for (const [index, branch] of solver.branches.entries()) {
+    const currentA = solver.currentA(variant, index, first);
+    solution.currentA[branch.id] = branch.emfV === undefined || currentA === 0 ? currentA : -currentA;
+  }
+  for (const load of solver.loads) {
+    const across = frames.map((frame) => solver.acrossV(load.branch, frame.voltageV));
+    const on = across.map((voltageV) => Math.abs(voltageV) >= load.onFromV);
+    solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
+    solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
+  }
+  solution.islands = islandsOf(solver, first);
+  solution.floating = solution.islands.flat();
+  if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
+  return solution;
+}
+
+function islandsOf(solver: Solver, frame: Frame): Node[][] {
+  const islands = new Map<number, Node[]>();
+  for (const [rank, part] of frame.part.entries()) {
+    if (part < 0) continue;
+    const members = islands.get(part);
+    if (members === undefined) islands.set(part, [solver.nodes[rank]!]);
+    else members.push(solver.nodes[rank]!);
+  }
+  return [...islands.values()];
+}
