@@ -1,0 +1,10 @@
+import type { ComponentModule } from './contract.ts';
+import type { ComponentName } from './names.ts';
+
+/**
+ * Model by name, loaded when first needed: a page fetches the models of the components that stand on it and no others.
+ * Components that never change after the page is built have none.
+ */
+export const models: Partial<Record<ComponentName, () => Promise<ComponentModule>>> = {
+  Value: () => import('./value/model.ts'),
+};
