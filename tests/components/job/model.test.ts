@@ -5,7 +5,6 @@ import {
   type Entry,
   enter,
   headOf,
-  type Job,
   lastTouched,
   mergeJobs,
   standing,
