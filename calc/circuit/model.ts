@@ -291,6 +291,7 @@ export type Element =
       ohm: number;
       /** A connector's contact or a ground point: current passes as through a wire, so no rule counts it as a resistor. */
       joint?: boolean;
+      maxA?: number;
     }
   | {
       kind: 'load';
