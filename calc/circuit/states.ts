@@ -1,0 +1,207 @@
+/** The states a circuit can be in: its truth table, its histories, and where relays race each other. */
+import { type Coverage, combinations, MOST_COMBINATIONS } from './coverage.ts';
+import type { InputState, Netlist, RelayState, Solution } from './model.ts';
+import { report } from './report.ts';
+import { restingPlaces } from './settling.ts';
+import { keyOf, type Solver, solverOf, type Variant } from './solve.ts';
+
+export interface StateRow {
+  n: number;
+  inputs: InputState;
+  /** Source voltages that differ from the netlist's. */
+  volts?: Record<string, number>;
+  solution: Solution;
+}
+
+/** A state that only a history leads to: the same inputs from all-released end elsewhere. */
+export interface ReachedRow extends StateRow {
+  /** Positions of the inputs, step by step from all-released, that lead there. */
+  path: InputState[];
+}
+
+/** Relays that end in another state when one is a little faster than another. */
+export interface Race {
+  inputs: InputState;
+  volts?: Record<string, number>;
+  /** The relays that want to move together. */
+  relays: string[];
+  /** Every state they may end in. */
+  rests: RelayState[];
+  /** Some order of moves never rests. */
+  endless: boolean;
+}
+
+export interface TruthTable {
+  /** From all relays released, in the order of binary counting; repeated for each supply variant. */
+  rows: StateRow[];
+  /** Further states of a circuit that remembers. */
+  reached: ReachedRow[];
+  /** Equal inputs can find the relays in different positions. */
+  latching: boolean;
+  races: Race[];
+  coverage: Coverage;
+}
+
+export interface TruthTableOptions {
+  /** Source voltages to repeat the table for; default the netlist's own. */
+  supplyVariants?: readonly Record<string, number>[] | undefined;
+  /** Most combinations of inputs to solve; default 4096. */
+  mostCombinations?: number | undefined;
+  /** Follow histories (one input, or the supply, changing at a time); default true. */
+  histories?: boolean | undefined;
+}
+
+/** Multiplications that a study may cost in all: some seconds. */
+const MOST_WORK = 1e9;
+/** Points that a state usually takes: its relay steps, its diodes. */
+const POINTS_A_STATE = 6;
+
+/** Combinations to look at so that `repeats` studies of them all stay within some seconds. */
+export function affordable(solver: Solver, repeats: number, most = MOST_COMBINATIONS): number {
+  const states = Math.floor(MOST_WORK / (POINTS_A_STATE * repeats * (solver.cost + 10 * solver.branches.length)));
+  return Math.max(1, Math.min(most, states));
+}
+
+/**
+ * Solve every combination of the inputs from all relays released, then follow every single change of an input or of the
+ * supply from every state found, so that the states of a latching circuit show.
+ *
+ * @returns Rows, further states, races, and what was covered where not everything could be.
+ */
+export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions = {}): TruthTable {
+  const solver = solverOf(netlist);
+  const supplies = options.supplyVariants ?? [undefined];
+  const ids = solver.levelIds.slice(0, solver.inputCount);
+  const most = affordable(solver, supplies.length, options.mostCombinations);
+  const { states, coverage } = combinations(ids, most);
+  const rows: StateRow[] = [];
+  const races: Race[] = [];
+  for (const volts of supplies) {
+    const variant = solver.atVolts(volts);
+    for (const inputs of states) {
+      const level = solver.level(variant, inputs);
+      const race = raceFrom(solver, variant, level);
+      if (race !== undefined) races.push({ inputs, ...(volts === undefined ? {} : { volts }), ...race });
+      const cycle = solver.settle(variant, level, solver.frame);
+      const solution = report(solver, variant, level, cycle);
+      rows.push({ n: rows.length, inputs, ...(volts === undefined ? {} : { volts }), solution });
+    }
+  }
+  const remembers = solver.levelIds.length > solver.inputCount && (options.histories ?? true);
+  const histories = remembers ? follow(solver, supplies, rows, most * supplies.length) : undefined;
+  const reached = histories?.reached ?? [];
+  if (histories?.complete === false) {
+    coverage.complete = false;
+    coverage.statement += `; histories were followed for ${rows.length + reached.length} states, not to the end`;
+  }
+  return { rows, reached, latching: histories?.latching ?? false, races, coverage };
+}
+
+/** Solve steps one after the other; each begins with the relays as the step before left them. */
+export function sequence(
+  netlist: Netlist | Solver,
+  steps: readonly { inputs: InputState; volts?: Record<string, number> | undefined }[],
+  options: { relays?: RelayState | undefined } = {},
+): StateRow[] {
+  const solver = solverOf(netlist);
+  let relays = options.relays;
+  return steps.map(({ inputs, volts }, n) => {
+    const solution = solver.solve(inputs, { relays, volts });
+    // Relays that do not rest are taken up where the cycle began.
+    relays = Object.fromEntries(Object.entries(solution.energised).map(([id, energised]) => [id, energised === true]));
+    return { n, inputs, ...(volts === undefined ? {} : { volts }), solution };
+  });
+}
+
+/** Whether relays that move together from here may end in different states, or never rest. */
+function raceFrom(solver: Solver, variant: Variant, from: Uint8Array): Omit<Race, 'inputs' | 'volts'> | undefined {
+  const level = from.slice();
+  let together: string[] = [];
+  for (let step = 0; step < 64 && together.length < 2; step++) {
+    const { next } = solver.frame(variant, level);
+    together = [];
+    for (const [r, position] of next.entries()) {
+      if (position !== level[solver.inputCount + r]) together.push(solver.levelIds[solver.inputCount + r]!);
+    }
+    if (together.length === 0) return undefined;
+    level.set(next, solver.inputCount);
+  }
+  if (together.length < 2) return undefined;
+  const { rests, endless } = restingPlaces(solver, variant, from);
+  const cycles = solver.settle(variant, from.slice(), solver.frame) !== undefined;
+  if (rests.length === 1 && !endless && !cycles) return undefined;
+  if (rests.length === 0) return undefined;
+  return { relays: together, rests: rests.map((rest) => relaysOf(solver, rest)), endless: endless || cycles };
+}
+
+function relaysOf(solver: Solver, level: Uint8Array): RelayState {
+  const relays: RelayState = {};
+  for (let k = solver.inputCount; k < level.length; k++) relays[solver.levelIds[k]!] = level[k] === 1;
+  return relays;
+}
+
+/** From every state of the table, change one input or the supply at a time, until nothing new appears. */
+function follow(
+  solver: Solver,
+  supplies: readonly (Record<string, number> | undefined)[],
+  rows: readonly StateRow[],
+  most: number,
+): { reached: ReachedRow[]; latching: boolean; complete: boolean } {
+  interface Place {
+    supply: number;
+    level: Uint8Array;
+    /** What it was reached from. */
+    before: Place | undefined;
+  }
+  const seen = new Set<string>();
+  const keyAt = (supply: number, level: Uint8Array) => `${supply}/${keyOf(level)}`;
+  const queue: Place[] = [];
+  const perSupply = rows.length / supplies.length;
+  for (const [n, row] of rows.entries()) {
+    if (!row.solution.settles) continue;
+    const supply = Math.floor(n / perSupply);
+    const variant = solver.atVolts(supplies[supply]);
+    const level = solver.level(variant, row.inputs, row.solution.energised as RelayState);
+    seen.add(keyAt(supply, level));
+    queue.push({ supply, level, before: undefined });
+  }
+  const ofTable = new Set(rows.map((row) => JSON.stringify(row.inputs)));
+  const reached: ReachedRow[] = [];
+  let latching = false;
+  for (const place of queue) {
+    for (let move = 0; move < solver.inputCount + supplies.length; move++) {
+      const supply = move < solver.inputCount ? place.supply : move - solver.inputCount;
+      if (move >= solver.inputCount && supply === place.supply) continue;
+      const variant = solver.atVolts(supplies[supply]);
+      const level = place.level.slice();
+      if (move < solver.inputCount) level[move] = 1 - level[move]!;
+      const cycle = solver.settle(variant, level, solver.frame);
+      if (cycle !== undefined || seen.has(keyAt(supply, level))) continue;
+      if (queue.length >= 4 * most) return { reached, latching, complete: false };
+      seen.add(keyAt(supply, level));
+      const next: Place = { supply, level, before: place };
+      queue.push(next);
+      const path: InputState[] = [];
+      for (let step: Place | undefined = next; step !== undefined; step = step.before)
+        path.unshift(inputsOf(solver, step.level));
+      const inputs = inputsOf(solver, level);
+      if (ofTable.has(JSON.stringify(inputs))) latching = true;
+      const volts = supplies[supply];
+      const solution = report(solver, variant, level, undefined);
+      reached.push({
+        n: rows.length + reached.length,
+        inputs,
+        ...(volts === undefined ? {} : { volts }),
+        solution,
+        path,
+      });
+    }
+  }
+  return { reached, latching, complete: true };
+}
+
+function inputsOf(solver: Solver, level: Uint8Array): InputState {
+  const inputs: InputState = {};
+  for (let k = 0; k < solver.inputCount; k++) inputs[solver.levelIds[k]!] = level[k] === 1;
+  return inputs;
+}
