@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import type { Circuit } from '../calc/circuit/model.ts';
 import { type Entry, type Reading, readFolder } from './read/folder.ts';
 import type { DataOf, Kind } from './read/kinds.ts';
-import { type Outline, outlineOf, wordsOf } from './read/outline.ts';
+import { type Outline, wordsOf } from './read/outline.ts';
 import type { Problem } from './read/source.ts';
 import { circuitOf } from './schemas/circuit.ts';
 import type { GuideData } from './schemas/guide.ts';
@@ -109,9 +109,9 @@ function documents<K extends 'guides' | 'lessons'>(
   entries: Entry<K>[],
 ): { id: string; file: string; data: DataOf<K>; outline: Outline; words: number }[] {
   return whole(entries).flatMap((entry) => {
-    const { id, source, data, parts } = entry;
-    if (!parts || parts.syntax) return [];
-    return [{ id, file: source.file, data, outline: outlineOf(source, parts), words: wordsOf(parts) }];
+    const { id, source, data, parts, outline } = entry;
+    if (!parts || !outline || parts.syntax.length > 0) return [];
+    return [{ id, file: source.file, data, outline, words: wordsOf(parts) }];
   });
 }
 

@@ -1,4 +1,4 @@
-import { mdxToMdast } from 'satteri';
+import { type MdastNode, parseMdx } from './parse.ts';
 import type { Problem, Source } from './source.ts';
 import { type Attribute, readTag, type TagFault } from './tags.ts';
 
@@ -48,28 +48,16 @@ export interface DocumentParts {
   headings: Heading[];
   prose: Prose[];
   code: Code[];
-  /** The parser's own complaint; it stops at the first of a file. */
-  syntax: Problem | undefined;
-}
-
-interface MdastNode {
-  type: string;
-  name?: string | null;
-  value?: string;
-  depth?: number;
-  url?: string;
-  alt?: string | null;
-  attributes?: unknown[];
-  position?: { start: { offset: number }; end: { offset: number } };
-  children?: MdastNode[];
+  /** What is not MDX in it. The rest is read all the same. */
+  syntax: Problem[];
 }
 
 const FRONT_MATTER = /^---[ \t]*\r?\n([\s\S]*?)(?:^|\n)---[ \t]*(?:\r?\n|$)/;
 const COMMENT = /^\s*\/\*[\s\S]*\*\/\s*$/;
 
 export function readDocument(source: Source): DocumentParts {
-  const { text } = source;
-  const front = FRONT_MATTER.exec(text);
+  const front = FRONT_MATTER.exec(source.text);
+  const { tree, text, problems } = parseMdx(source);
   const parts: DocumentParts = {
     frontMatter: front ? { text: front[1]!, start: text.indexOf('\n') + 1 } : undefined,
     tags: [],
@@ -78,16 +66,8 @@ export function readDocument(source: Source): DocumentParts {
     headings: [],
     prose: [],
     code: [],
-    syntax: undefined,
+    syntax: problems,
   };
-  let tree: MdastNode;
-  try {
-    tree = mdxToMdast(text) as unknown as MdastNode;
-  } catch (error) {
-    parts.syntax = syntaxProblem(source, error);
-    return parts;
-  }
-
   const walk = (node: MdastNode, parent: Tag | undefined, heading: Heading | undefined, quoted: boolean): void => {
     const offset = node.position?.start.offset ?? 0;
     let holder = parent;
@@ -147,15 +127,3 @@ export function readDocument(source: Source): DocumentParts {
 }
 
 const BLOCKS = new Set(['paragraph', 'heading', 'listItem', 'tableCell', 'mdxJsxFlowElement']);
-
-function syntaxProblem(source: Source, error: unknown): Problem {
-  const said = error instanceof Error ? error.message : String(error);
-  const found = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx-jsx|mdx)[^)]*\))?$/.exec(said);
-  return {
-    file: source.file,
-    line: Number(found?.[1] ?? 1),
-    col: Number(found?.[2] ?? 1),
-    message: `MDX: ${(found?.[3] ?? said).replace(/\s+/g, ' ')}`,
-    severity: 'error',
-  };
-}

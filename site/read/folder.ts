@@ -5,6 +5,7 @@ import { shopSchema } from '../schemas/shop.ts';
 import { synonymsSchema, termsSchema } from '../schemas/terms.ts';
 import { type DocumentParts, readDocument } from './document.ts';
 import { type DataOf, KIND_NAMES, KINDS, type Kind } from './kinds.ts';
+import { type Outline, outlineOf } from './outline.ts';
 import { type Problem, readSource, Source, shownPath } from './source.ts';
 import { readYaml } from './yaml.ts';
 
@@ -14,7 +15,10 @@ export interface Entry<K extends Kind = Kind> {
   id: string;
   source: Source;
   data: DataOf<K> | undefined;
+  /** What its author wrote, whether it holds or not. */
+  raw: unknown;
   parts: DocumentParts | undefined;
+  outline: Outline | undefined;
   /** Where a field stands in the file. */
   offsetOf(path: readonly PropertyKey[]): number;
 }
@@ -73,23 +77,34 @@ function readEntry<K extends Kind>(kind: K, path: string, problems: Problem[]): 
   }
   const id = basename(path).slice(0, -ending.length);
   if (ending === '.yaml') {
-    const { data, problems: found, offsetOf } = readYaml(source, schema as z.ZodType);
+    const { data, raw, problems: found, offsetOf } = readYaml(source, schema as z.ZodType);
     problems.push(...found);
-    return { kind, id, source, data: data as DataOf<K> | undefined, parts: undefined, offsetOf };
+    return {
+      kind,
+      id,
+      source,
+      data: data as DataOf<K> | undefined,
+      raw,
+      parts: undefined,
+      outline: undefined,
+      offsetOf,
+    };
   }
   const parts = readDocument(source);
-  if (parts.syntax) problems.push(parts.syntax);
+  problems.push(...parts.syntax);
+  const outline = outlineOf(source, parts);
   if (!parts.frontMatter) {
     // An empty file has a rule of its own; a second message would only repeat it.
     if (source.text.trim() !== '')
       problems.push(
         source.problem(0, `front matter is missing: the file begins with a line ---, the ${one}'s fields, ---`),
       );
-    return { kind, id, source, data: undefined, parts, offsetOf: () => 0 };
+    return { kind, id, source, data: undefined, raw: undefined, parts, outline, offsetOf: () => 0 };
   }
   const read = readYaml(source, schema as z.ZodType, { ...parts.frontMatter, where: 'front matter: ' });
   problems.push(...read.problems);
-  return { kind, id, source, data: read.data as DataOf<K> | undefined, parts, offsetOf: read.offsetOf };
+  const { raw, offsetOf } = read;
+  return { kind, id, source, data: read.data as DataOf<K> | undefined, raw, parts, outline, offsetOf };
 }
 
 function readSingle<S extends z.ZodType>(

@@ -11,12 +11,12 @@ export interface Complaint {
 
 type Issue = z.core.$ZodIssue;
 
-/** Every issue of one parse as complaints. `name` says how the field is called in messages. */
-export function complaints(issues: readonly Issue[], data: unknown, schema: z.ZodType): Complaint[] {
-  return issues.flatMap((issue) => complain(issue, [], data, schema));
+/** Every issue of one parse as complaints. `field` is what the author calls one: a field of a file, a property of a tag. */
+export function complaints(issues: readonly Issue[], data: unknown, schema: z.ZodType, field: string): Complaint[] {
+  return issues.flatMap((issue) => complain(issue, [], data, schema, field));
 }
 
-function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.ZodType): Complaint[] {
+function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.ZodType, field: string): Complaint[] {
   const path = [...base, ...issue.path];
   const value = at(data, path);
   const name = path.map(String).join('.');
@@ -26,7 +26,7 @@ function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.Zo
     return issue.keys.map((key) => ({
       path,
       key,
-      message: `unknown ${path.length === 0 ? 'field' : `field in "${name}":`} "${key}".${didYouMean(key, known)}`,
+      message: `unknown ${path.length === 0 ? field : `${field} in "${name}":`} "${key}".${didYouMean(key, known)}`,
     }));
   }
   if (issue.code === 'invalid_key') {
@@ -38,13 +38,13 @@ function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.Zo
     if (value !== undefined) {
       // Of several forms an author may write, the one whose outer shape fits is the one he meant.
       const meant = issue.errors.filter((branch) => !branch.some((inner) => inner.path.length === 0));
-      if (meant.length > 0) return meant[0]!.flatMap((inner) => complain(inner, path, data, schema));
+      if (meant.length > 0) return meant[0]!.flatMap((inner) => complain(inner, path, data, schema, field));
       const shaped = issue.errors.find((branch) => branch.every((inner) => inner.code !== 'invalid_type'));
       const values = issue.errors.flatMap((branch) =>
         branch.flatMap((inner) => (inner.code === 'invalid_value' ? inner.values : [])),
       );
       if (values.length > 0) return [{ path, message: `"${name}" ${oneOf(values, value)}` }];
-      if (shaped) return shaped.flatMap((inner) => complain(inner, path, data, schema));
+      if (shaped) return shaped.flatMap((inner) => complain(inner, path, data, schema, field));
     }
     const kinds = issue.errors.flatMap((branch) =>
       branch.flatMap((inner) =>

@@ -6,6 +6,8 @@ import type { Problem, Source } from './source.ts';
 /** A checked YAML text: its data when the schema accepts it, and the way from a path in it to an offset in the file. */
 export interface YamlReading<T> {
   data: T | undefined;
+  /** What stands in the file, whether the schema accepts it or not; undefined where the YAML itself is broken. */
+  raw: unknown;
   problems: Problem[];
   /** Offset of the value at a path, or of the nearest thing above it that stands in the file. */
   offsetOf(path: readonly PropertyKey[]): number;
@@ -28,17 +30,18 @@ export function readYaml<S extends z.ZodType>(
   // Parsed again when asked: thousands of sound files then keep no tree in memory.
   const offsetOf = (path: readonly PropertyKey[]) =>
     start + offsetIn(parseDocument(text, { prettyErrors: false }), path);
-  if (problems.length > 0) return { data: undefined, problems, offsetOf };
+  if (problems.length > 0) return { data: undefined, raw: undefined, problems, offsetOf };
 
   let raw: unknown;
   try {
     raw = document.toJS({ maxAliasCount: 20 }) ?? {};
   } catch {
-    return { data: undefined, problems: [source.problem(start, `${where}aliases repeat too much`)], offsetOf };
+    const problem = source.problem(start, `${where}aliases repeat too much`);
+    return { data: undefined, raw: undefined, problems: [problem], offsetOf };
   }
   const result = schema.safeParse(raw);
-  if (result.success) return { data: result.data, problems, offsetOf };
-  for (const complaint of complaints(result.error.issues, raw, schema)) {
+  if (result.success) return { data: result.data, raw, problems, offsetOf };
+  for (const complaint of complaints(result.error.issues, raw, schema, 'field')) {
     const offset =
       complaint.key !== undefined
         ? keyOffset(document, complaint.path, complaint.key)
@@ -47,7 +50,7 @@ export function readYaml<S extends z.ZodType>(
           : offsetIn(document, complaint.path);
     problems.push(source.problem(start + offset, `${where}${complaint.message}`));
   }
-  return { data: undefined, problems, offsetOf };
+  return { data: undefined, raw, problems, offsetOf };
 }
 
 function yamlWording(message: string, text: string): string {
