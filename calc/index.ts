@@ -5,6 +5,17 @@
 
 // ---------------------------------------------------------------- electrical
 export {
+  type Allowed,
+  allowedCurrent,
+  ambientFactor,
+  bundleFactor,
+  type Laying,
+  type WireLimit,
+  type WorkshopLimit,
+  wireLimit,
+  workshopLimit,
+} from './ampacity.ts';
+export {
   AWG_SIZES,
   awg,
   awgName,
@@ -20,6 +31,40 @@ export {
   resistivity,
   sae,
 } from './conductor.ts';
+export {
+  type Fuse,
+  type FuseFound,
+  type FuseNotFound,
+  type FuseOptions,
+  fuseCurrentMa,
+  fuseFor,
+  fuseOpens,
+  type Opening,
+  type ProtectedWire,
+  type WeighedRating,
+} from './fuse.ts';
+export {
+  type Gauge,
+  type GaugeFound,
+  type GaugeNotFound,
+  type GaugeOptions,
+  type GaugeRow,
+  gaugeFor,
+  type WorkingLine,
+} from './gauge.ts';
+export {
+  adiabaticAreaMm2,
+  adiabaticK,
+  adiabaticTimeS,
+  fuseProtects,
+  type JudgedWire,
+  largestFuseByRule,
+  meltingCurrentA,
+} from './protection.ts';
+export { FUSE_FORMS, type FuseForm } from './tables/blade-fuses.ts';
+export type { Cited, Read } from './tables/cited.ts';
+export type { Source } from './tables/rows.ts';
+export { STOCKED_FUSES_A } from './tables/workshop.ts';
 export { convert, UNITS, type Unit } from './units.ts';
 export { type Drop, type DropOptions, voltageDrop, voltageDropV } from './voltage-drop.ts';
 
