@@ -11,6 +11,8 @@ export interface Tag {
   attributes: Attribute[];
   faults: TagFault[];
   parent: Tag | undefined;
+  /** Something stands between its tags. */
+  filled: boolean;
   /** Prose inside it, without markup and without its inner components' values. */
   text: string;
   /** The tag runs over several lines inside a quotation. */
@@ -91,6 +93,7 @@ export function readDocument(source: Source): DocumentParts {
           attributes,
           faults,
           parent,
+          filled: (node.children?.length ?? 0) > 0,
           text: '',
           brokenInQuote: quoted && /\n/.test(text.slice(offset, end) + (/^\s*/.exec(text.slice(end))?.[0] ?? '')),
         };

@@ -26,7 +26,8 @@ function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.Zo
     return issue.keys.map((key) => ({
       path,
       key,
-      message: `unknown ${path.length === 0 ? field : `${field} in "${name}":`} "${key}".${didYouMean(key, known)}`,
+      // In `{ label: Ground, rear }` the comma ends the text; the rest is read as a field without a value.
+      message: `unknown ${path.length === 0 ? field : `${field} in "${name}":`} "${key}".${at(value, [key]) === null ? ' A text with a comma in it stands in quotes.' : didYouMean(key, known)}`,
     }));
   }
   if (issue.code === 'invalid_key') {

@@ -1,4 +1,4 @@
-import { type Document, isMap, isNode, isScalar, parseDocument } from 'yaml';
+import { type Document, isCollection, isMap, isNode, isScalar, parseDocument } from 'yaml';
 import type { z } from 'zod';
 import { complaints } from './issues.ts';
 import type { Problem, Source } from './source.ts';
@@ -27,9 +27,12 @@ export function readYaml<S extends z.ZodType>(
   const problems = document.errors.map((error) =>
     source.problem(start + error.pos[0], `${where}${yamlWording(error.message, text.slice(...error.pos))}`),
   );
-  // Parsed again when asked: thousands of sound files then keep no tree in memory.
-  const offsetOf = (path: readonly PropertyKey[]) =>
-    start + offsetIn(parseDocument(text, { prettyErrors: false }), path);
+  // Parsed again when first asked: thousands of sound files then keep no tree in memory.
+  let again: Document | undefined;
+  const offsetOf = (path: readonly PropertyKey[]) => {
+    again ??= parseDocument(text, { prettyErrors: false });
+    return start + thingOffset(again, path);
+  };
   if (problems.length > 0) return { data: undefined, raw: undefined, problems, offsetOf };
 
   let raw: unknown;
@@ -58,6 +61,14 @@ function yamlWording(message: string, text: string): string {
   if (said.startsWith('Map keys must be unique'))
     return `"${text.split(/[:\s]/)[0] ?? text}" is there twice; each name may stand once`;
   return `YAML: ${said}`;
+}
+
+/** Where a value stands; of a group or list, where its name stands. */
+function thingOffset(document: Document, path: readonly PropertyKey[]): number {
+  const last = path.at(-1);
+  return typeof last === 'string' && isCollection(document.getIn(path, true))
+    ? keyOffset(document, path.slice(0, -1), last)
+    : offsetIn(document, path);
 }
 
 /** Where the key stands that holds a map, so that "missing" points at the thing that lacks the field. */

@@ -1,0 +1,90 @@
+import type { Circuit } from '../../../calc/circuit/model.ts';
+import { didYouMean } from '../../suggest.ts';
+import { type Content, type DocumentEntry, documentsOf, type Rule, textAt } from '../rule.ts';
+
+/** A property that names something names a thing that is there. What it names stands beside the component's schema. */
+export const refers: Rule = {
+  id: 'refers',
+  *check(content) {
+    for (const entry of documentsOf(content.reading)) {
+      for (const tag of entry.parts.tags) {
+        const rule = Object.hasOwn(content.components, tag.name) ? content.components[tag.name] : undefined;
+        if (!rule) continue;
+        const named = Object.entries(rule.refers ?? {});
+        for (const [name, what] of named) {
+          const attribute = tag.attributes.find((one) => one.name === name);
+          if (!attribute) continue;
+          for (const value of [attribute.value].flat()) {
+            if (typeof value !== 'string' || value === '') continue;
+            const message = judge(content, entry, what, value);
+            if (message !== undefined)
+              yield entry.source.problem(attribute.valueOffset, `<${tag.name}>: "${name}" ${message}`);
+          }
+        }
+        const asks = rule.circuit === 'always' || (rule.circuit === 'with of' && tag.props['of'] !== undefined);
+        const said = named.some(([name, what]) => what in IN_CIRCUIT && tag.props[name] !== undefined);
+        if (asks && !said && hasNoCircuit(entry))
+          yield entry.source.problem(tag.offset, `<${tag.name}>: needs a circuit, but this ${oneOf(entry)} has none`);
+      }
+    }
+  },
+};
+
+const oneOf = ({ kind }: DocumentEntry): string => (kind === 'guides' ? 'guide' : 'lesson');
+
+/** True only where the front matter was read and names no circuit; a broken one has its own message. */
+const hasNoCircuit = ({ raw }: DocumentEntry): boolean => raw !== undefined && textAt(raw, 'circuit') === undefined;
+
+type Known = (content: Content, circuit: Circuit) => readonly string[];
+const partsOf = (circuit: Circuit, kinds?: readonly string[]): string[] =>
+  Object.entries(circuit.parts).flatMap(([id, part]) => (!kinds || kinds.includes(part.kind) ? [id] : []));
+const LOADS = ['lamp', 'load', 'strip', 'motor', 'buzzer', 'charger', 'heater', 'camera', 'socket'];
+
+/** What is looked up in the guide's circuit. */
+const IN_CIRCUIT: Record<string, { what: string; known: Known }> = {
+  fuse: { what: 'fuse', known: (_, circuit) => partsOf(circuit, ['fuse', 'feed']) },
+  wire: { what: 'wire', known: (_, circuit) => Object.keys(circuit.wires) },
+  relay: { what: 'relay', known: (_, circuit) => partsOf(circuit, ['relay']) },
+  load: { what: 'load', known: (_, circuit) => partsOf(circuit, LOADS) },
+  strip: { what: 'strip', known: (_, circuit) => partsOf(circuit, ['strip']) },
+  part: { what: 'part', known: (_, circuit) => partsOf(circuit) },
+  partOrWire: { what: 'part or wire', known: (_, circuit) => [...partsOf(circuit), ...Object.keys(circuit.wires)] },
+  input: { what: 'input', known: (_, circuit) => Object.keys(circuit.inputs) },
+  jobValue: { what: 'job value', known: (_, circuit) => Object.keys(circuit.values) },
+  value: { what: 'value', known: ({ valuePaths }, circuit) => valuePaths(circuit.id) },
+};
+
+/** What is looked up in the workshop. */
+const IN_WORKSHOP: Record<string, { what: string; known: (content: Content) => Iterable<string> }> = {
+  lesson: { what: 'lesson', known: ({ names }) => names.lessons },
+  guide: { what: 'guide', known: ({ names }) => names.guides },
+  surface: { what: 'surface', known: ({ names }) => names.surfaces },
+  trait: { what: 'trait', known: ({ names }) => names.traits },
+  vehicle: { what: 'vehicle type', known: ({ names }) => names.vehicles },
+  relayForm: { what: 'relay form', known: ({ names }) => names.relays },
+  circuit: { what: 'circuit', known: ({ names }) => names.circuits },
+  calculator: { what: 'calculator', known: ({ calculators }) => calculators },
+  image: { what: 'picture in images/', known: ({ reading }) => reading.images },
+  term: { what: 'term', known: ({ workshop }) => workshop.terms.map(({ term }) => term) },
+};
+
+function judge(content: Content, entry: DocumentEntry, what: string, value: string): string | undefined {
+  const place = IN_WORKSHOP[what];
+  if (place) {
+    const known = new Set(place.known(content));
+    const held =
+      known.has(value) || (what === 'term' && [...known].some((one) => one.toLowerCase() === value.toLowerCase()));
+    return held ? undefined : `names no ${place.what} "${value}".${didYouMean(value, known)}`;
+  }
+  const asked = IN_CIRCUIT[what];
+  if (!asked) return `refers to "${what}", which the check does not know`;
+  const circuitId = textAt(entry.raw, 'circuit');
+  if (hasNoCircuit(entry)) return `names ${asked.what} "${value}", but this ${oneOf(entry)} has no circuit`;
+  if (circuitId === undefined) return undefined;
+  const circuit = content.workshop.circuits.get(circuitId);
+  // A circuit that is missing or does not hold has its own message.
+  if (!circuit) return undefined;
+  const known = asked.known(content, circuit);
+  if (known.includes(value)) return undefined;
+  return `names no ${asked.what} "${value}" of circuit "${circuitId}".${didYouMean(value, known)}`;
+}
