@@ -6,6 +6,7 @@
  */
 import { positive, within } from './guard.ts';
 import type { Cited } from './tables/cited.ts';
+import { convert } from './units.ts';
 
 /** Long-term tape area for a hanging mass. */
 export const TAPE_AREA_CM2_PER_KG = {
@@ -25,8 +26,6 @@ export const TAPE_AREA_IN2_PER_LB = {
   read: 'common practice',
 } as const;
 
-const CM2_PER_IN2 = 2.54 ** 2;
-const KG_PER_LB = 0.45359237;
 /** Standard gravity [m/s²]. */
 export const GRAVITY_M_PER_S2 = 9.80665;
 
@@ -41,7 +40,8 @@ export const GRAVITY_M_PER_S2 = 9.80665;
  */
 export function areaCm2PerKg(o: { areaIn2PerLb: number }): number {
   const area = within('areaCm2PerKg', 'areaIn2PerLb', o.areaIn2PerLb, 0, 100, 'in²/lb');
-  return (positive('areaCm2PerKg', 'areaIn2PerLb', area) * CM2_PER_IN2) / KG_PER_LB;
+  positive('areaCm2PerKg', 'areaIn2PerLb', area, 'in²/lb');
+  return convert({ value: area, from: 'in2', to: 'cm2' }) / convert({ value: 1, from: 'lb', to: 'kg' });
 }
 
 /**
@@ -94,20 +94,6 @@ export const PRESS_PRESSURE = {
   at: 'pressure answer',
   read: 'seen',
 } as const;
-
-/**
- * Converts pounds per square inch to kilopascal.
- * @param o.pressurePsi [psi], 0 to 10000
- * @returns pressure [kPa]
- * @throws RangeError outside that range
- * @formula × 6.894757
- * @source definitions of the pound-force and the inch
- * @example kpaFromPsi({ pressurePsi: 15 }) // 103.42
- */
-export function kpaFromPsi(o: { pressurePsi: number }): number {
-  const psi = within('kpaFromPsi', 'pressurePsi', o.pressurePsi, 0, 10000, 'psi');
-  return (psi * KG_PER_LB * GRAVITY_M_PER_S2) / (0.0254 ** 2 * 1000);
-}
 
 /**
  * Force that presses a tape patch at a given pressure, all at once. A hand cannot do that on a long strip: roll along it.

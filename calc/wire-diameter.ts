@@ -1,21 +1,6 @@
-/** Diameters of wire: bare by gauge, over the insulation by standard and size, copper area by strands. */
+/** Diameters of wire over the insulation by standard and size, and copper area by strands. Bare gauges: `awg`. */
 import { positive, whole, within } from './guard.ts';
 import { WIRE_OUTERS, type WireOuterRow } from './tables/wire-outer.ts';
-
-/**
- * Solid diameter and area of an AWG size. Stranded wire of the same gauge is 10 to 15 % fatter.
- * @param o.awg gauge number, -3 to 40; 0, -1, -2, -3 stand for 1/0, 2/0, 3/0, 4/0
- * @returns `diameterMm` [mm] and `areaMm2` [mm²]
- * @throws RangeError outside that range or for a fraction
- * @formula d = 0.127·92^((36 - n)/39)
- * @source ASTM B258 formula, recalled; three sizes agree with a cable calculation manual
- * @example solidWire({ awg: 14 }).diameterMm // 1.628
- */
-export function solidWire(o: { awg: number }): { diameterMm: number; areaMm2: number } {
-  const awg = whole('solidWire', 'awg', o.awg, -3, 40);
-  const diameterMm = 0.127 * 92 ** ((36 - awg) / 39);
-  return { diameterMm, areaMm2: (Math.PI / 4) * diameterMm ** 2 };
-}
 
 /**
  * Copper area from strands. The nominal size of a wire is set by its resistance, so this comes out a little below it.
