@@ -30,6 +30,8 @@ export interface Patch {
   open?: readonly string[];
   /** Branches whose contact stays made whatever moves it. */
   welded?: readonly string[];
+  /** Branches that became a plain joint (a diode that no longer blocks). */
+  bridged?: readonly string[];
   /** Relays whose armature no longer moves. */
   stuck?: Readonly<Record<string, boolean>>;
   /** A way to chassis that should not be there. */
@@ -56,7 +58,7 @@ export interface Frame extends Point {
 export interface Variant {
   conductance: Float64Array;
   offsetV: Float64Array;
-  /** 1 where a branch conducts whatever its control says. */
+  /** 1 where a branch conducts whatever its control says, 2 where it is a plain joint besides. */
   always: Uint8Array;
   /** Forced position of each relay, or -1. */
   stuck: Int8Array;
@@ -231,8 +233,9 @@ export function prepare(netlist: Netlist): Solver {
     const moving: number[] = [];
     for (let k = 0; k < count; k++) {
       if (variant.conductance[k] === 0) continue;
-      if (isThreshold[k] === 1 || curve[k] !== undefined || (control[k]! >= 0 && variant.always[k] === 0))
-        moving.push(k);
+      const controlled = control[k]! >= 0 && variant.always[k] === 0;
+      const bent = (isThreshold[k] === 1 || curve[k] !== undefined) && variant.always[k] !== 2;
+      if (controlled || bent) moving.push(k);
       else stamp(k, variant.conductance[k]!, variant.offsetV[k]!, fixedBranch, fixedChassis, fixedA);
     }
     if (short !== undefined && short.rank >= 0) fixedChassis[short.rank] = fixedChassis[short.rank]! + short.siemens;
@@ -254,6 +257,12 @@ export function prepare(netlist: Netlist): Solver {
     };
     for (const id of patch.open ?? []) result.conductance[branchOf(id)] = 0;
     for (const id of patch.welded ?? []) result.always[branchOf(id)] = 1;
+    for (const id of patch.bridged ?? []) {
+      const k = branchOf(id);
+      result.always[k] = 2;
+      result.conductance[k] = 1 / LEAST_OHM;
+      result.offsetV[k] = 0;
+    }
     for (const [id, energised] of Object.entries(patch.stuck ?? {})) result.stuck[relayNumber(id)] = Number(energised);
     for (const [id, volts] of Object.entries(patch.volts ?? {})) {
       const k = branchOf(id);
