@@ -1,16 +1,22 @@
+import { reportSingleFaults, reportStates } from './circuits.ts';
 import { UsageError } from './read.ts';
 import { type Report, reportRows } from './rows.ts';
+
+/** The files behind each option of the command line: what one part compares may be about another's files. */
+export type Asked = ReadonlyMap<string, readonly string[]>;
 
 /** One thing the runner can be asked: an option, what its files hold, and who answers. */
 export interface Mode {
   option: string;
   holds: string;
-  report(files: readonly string[]): Promise<Report>;
+  report(files: readonly string[], asked: Asked): Promise<Report>;
 }
 
 /** Everything the runner can be asked. A new mode is one line here and one file beside this. */
 export const modes: readonly Mode[] = [
   { option: '--rows', holds: 'published examples (id, inputs, expect, tolerance)', report: reportRows },
+  { option: '--patterns', holds: 'circuits with their solved states', report: reportStates },
+  { option: '--single-faults', holds: 'what each single fault does to the circuits', report: reportSingleFaults },
 ];
 
 /** Reads the command line: options of `modes`, each followed by one or more files. */
