@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import mdx from '@astrojs/mdx';
 import { defineConfig, passthroughImageService } from 'astro/config';
 import { documents } from './site/vite/documents.ts';
+import { preview } from './site/vite/preview.ts';
 
 // The command line (site/command) sets these; `astro check` and editors run with the demonstration's defaults.
 const {
@@ -40,7 +41,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [documents(resolve(LOOMLEAF_CONTENT))],
+    plugins: [documents(resolve(LOOMLEAF_CONTENT)), preview(resolve(LOOMLEAF_CONTENT), LOOMLEAF_BASE)],
     // A content folder may lie anywhere; what its guides compile to still finds Astro here.
     resolve: { dedupe: ['astro'] },
     ...(LOOMLEAF_CACHE && { cacheDir: `${LOOMLEAF_CACHE}/vite` }),

@@ -2,7 +2,7 @@ import { basename, join, resolve } from 'node:path';
 import { type ComponentRule, schemas } from '../../components/schemas.ts';
 import { valuePaths } from '../../components/values.ts';
 import { filesUnder, type Reading, readFolder } from '../read/folder.ts';
-import { KIND_NAMES } from '../read/kinds.ts';
+import { KIND_NAMES, type Kind } from '../read/kinds.ts';
 import type { Problem } from '../read/source.ts';
 import { type Workshop, workshopOf } from '../workshop.ts';
 import type { Content, Names } from './rule.ts';
@@ -33,9 +33,7 @@ export async function check(dir: string, options: CheckOptions = {}): Promise<Ch
     components: options.components ?? schemas,
     valuePaths: perCircuit(workshop),
     calculators: options.calculators ?? [],
-    names: Object.fromEntries(
-      [...KIND_NAMES, 'surfaces' as const].map((kind) => [kind, new Set(idsIn(reading, kind))]),
-    ) as Names,
+    names: namesIn(reading),
   };
   const problems = [...reading.problems];
   for (const rule of rules) problems.push(...rule.check(content));
@@ -49,10 +47,18 @@ export async function check(dir: string, options: CheckOptions = {}): Promise<Ch
   };
 }
 
-const idsIn = (reading: Reading, kind: keyof Names): string[] =>
-  kind === 'surfaces'
-    ? filesUnder(join(reading.dir, kind)).map((path) => basename(path, '.yaml'))
-    : reading.entries[kind].map(({ id }) => id);
+function namesIn(reading: Reading): Names {
+  const ids = (kind: Kind) => new Set(reading.entries[kind].map(({ id }) => id));
+  return {
+    guides: ids('guides'),
+    lessons: ids('lessons'),
+    circuits: ids('circuits'),
+    vehicles: ids('vehicles'),
+    traits: ids('traits'),
+    relays: ids('relays'),
+    surfaces: new Set(filesUnder(join(reading.dir, 'surfaces')).map((path) => basename(path, '.yaml'))),
+  };
+}
 
 function perCircuit(workshop: Workshop): Content['valuePaths'] {
   const known = new Map<string, readonly string[]>();

@@ -1,0 +1,65 @@
+import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { indexSite } from '../search-index.ts';
+import { checkContent, count } from './check-content.ts';
+import { MARKER, type Options, PROJECT } from './options.ts';
+import { buildBeside } from './swap.ts';
+
+/** Checks, then builds beside and swaps. Returns the exit code; on any failure the last good site stands as it was. */
+export async function buildSite(options: Options): Promise<number> {
+  const began = performance.now();
+  const since = (from: number) => ((performance.now() - from) / 1000).toFixed(1);
+  const checked = await checkContent(options.content);
+  if (checked.errors > 0) {
+    console.error(`${count(checked.errors, 'error')}: nothing was built, ${options.out} is as it was`);
+    return 1;
+  }
+
+  const beside = buildBeside(options.out);
+  // An interrupted build takes away what it began; the handlers end the process themselves, so none is left behind.
+  const stop = (signal: 'SIGINT' | 'SIGTERM' | 'SIGHUP') => {
+    beside.clear();
+    console.error(`Stopped: ${options.out} is as it was`);
+    process.exit(signal === 'SIGINT' ? 130 : 143);
+  };
+  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+  for (const signal of signals) process.on(signal, stop);
+  try {
+    const pagesFrom = performance.now();
+    await buildPages(options, beside.site, beside.cache);
+    const pictures = join(options.content, 'images');
+    if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
+    const pages = countPages(beside.site);
+    const searchFrom = performance.now();
+    await indexSite(beside.site, checked.workshop.shop.language);
+    const done = performance.now();
+    writeFileSync(join(beside.site, MARKER), 'Written by Loomleaf; the next build replaces this folder.\n');
+    beside.swap();
+    console.log(
+      `${count(pages, 'page')} built into ${options.out} in ${since(began)} s (check ${checked.seconds.toFixed(1)}, pages ${((searchFrom - pagesFrom) / 1000).toFixed(1)}, search ${((done - searchFrom) / 1000).toFixed(1)})`,
+    );
+    return 0;
+  } catch (error) {
+    console.error(error instanceof Error ? (error.stack ?? error.message) : error);
+    console.error(`Not built: ${options.out} is as it was`);
+    return 1;
+  } finally {
+    for (const signal of signals) process.off(signal, stop);
+    beside.clear();
+  }
+}
+
+async function buildPages({ content, base }: Options, site: string, cache: string): Promise<void> {
+  Object.assign(process.env, {
+    ASTRO_TELEMETRY_DISABLED: '1',
+    LOOMLEAF_CONTENT: content,
+    LOOMLEAF_OUT: site,
+    LOOMLEAF_BASE: base,
+    LOOMLEAF_CACHE: cache,
+  });
+  const { build } = await import('astro');
+  await build({ root: PROJECT, logLevel: 'warn' });
+}
+
+const countPages = (dir: string): number =>
+  readdirSync(dir, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.html')).length;
