@@ -1,4 +1,5 @@
 import type { Circuit, Finding, JobValue } from '../calc/circuit/model.ts';
+import type { FuseOptions, GaugeOptions } from '../calc/index.ts';
 import { DEFAULT_UNITS, type UnitChoice } from './units.ts';
 
 /**
@@ -56,6 +57,10 @@ export interface Study {
   figures: Readonly<Record<string, number | null>>;
   reasons: Readonly<Record<string, string>>;
   findings: readonly Finding[];
+  /** What each fuse must do, by id; `fixedA` where the author chose the rating. */
+  fuses: Readonly<Record<string, FuseOptions & { fixedA?: number | undefined }>>;
+  /** What each wire must do, by id; `fixedMm2` where the author chose the size. */
+  wires: Readonly<Record<string, GaugeOptions & { fixedMm2?: number | undefined }>>;
 }
 
 export interface StationOutline {

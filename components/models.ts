@@ -6,5 +6,7 @@ import type { ComponentName } from './names.ts';
  * Components that never change after the page is built have none.
  */
 export const models: Partial<Record<ComponentName, () => Promise<ComponentModule>>> = {
+  FuseSizer: () => import('./fuse-sizer/model.ts'),
+  GaugeChooser: () => import('./gauge-chooser/model.ts'),
   Value: () => import('./value/model.ts'),
 };

@@ -1,4 +1,6 @@
 import type { z } from 'zod';
+import { props as fuseSizer } from './fuse-sizer/props.ts';
+import { props as gaugeChooser } from './gauge-chooser/props.ts';
 import type { ComponentName } from './names.ts';
 import { props as value } from './value/props.ts';
 
@@ -32,5 +34,7 @@ export interface ComponentRule {
 
 /** Every component's rule, by name. Read at build time only. */
 export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
+  FuseSizer: { props: fuseSizer, children: 'none', refers: { of: 'fuse' }, circuit: 'with of' },
+  GaugeChooser: { props: gaugeChooser, children: 'none', refers: { of: 'wire' }, circuit: 'with of' },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };
