@@ -345,6 +345,7 @@ export type Element =
       a: Node;
       k: Node;
       forwardV: number;
+      maxA?: number;
       /** Burnt out: carries nothing either way. */
       open?: boolean;
     };

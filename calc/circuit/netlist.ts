@@ -1,5 +1,5 @@
+import { wireLimit } from '../ampacity.ts';
 import { resistanceOhmPerM } from '../conductor.ts';
-import { wireLimit } from '../wire-limit.ts';
 import {
   CHASSIS,
   type Circuit,

@@ -1,0 +1,279 @@
+import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
+import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
+import type { Origin, Sizes } from '../netlist.ts';
+import { type Edge, isConductor, type Path, Paths, returnNodes } from '../paths.ts';
+import type { Values } from '../quantities.ts';
+
+/** What the customer wants of one state or step. */
+export interface Wanted {
+  /** Wanted on, off, or (null) coming and going. */
+  on: Record<string, boolean | null>;
+  settles: boolean;
+  /** Bounds of a load's signed voltage [V], where on and off are not enough. */
+  rangeV?: Record<string, [number, number]>;
+}
+
+/** What an author wrote, for rules that need more than the network. */
+export interface Written {
+  circuit: Circuit;
+  values: Values;
+  origin: Origin;
+  sizes: Sizes;
+  /** Highest and lowest supply that the states were solved at [V]. */
+  highestV: number;
+  lowestV: number;
+}
+
+/** What a rule looks at. */
+export interface RuleContext {
+  netlist: Netlist;
+  /** Every solved state: the truth table at each supply, then the steps of a sequence. */
+  states: readonly Solution[];
+  /** What is wanted in each of `states`; absent where nobody said. */
+  wanted?: readonly (Wanted | undefined)[] | undefined;
+  /** Relays whose end state depends on the order in which they move, with the state of the inputs. */
+  races?: readonly { relays: string[]; inputs: InputState }[] | undefined;
+  /** Wire that may lie ahead of the first fuse [m]. */
+  unfusedStubM: number;
+  written?: Written | undefined;
+}
+
+/** What a rule says, before its severity and standing words are added. */
+export interface Draft {
+  parts: string[];
+  states?: InputState[];
+  message: string;
+  severity?: Severity;
+  why?: string;
+  cure?: string;
+}
+
+export interface Rule {
+  id: string;
+  /** Its id in the neutral exchange format, where it has one. */
+  neutralId?: string;
+  severity: Severity;
+  title: string;
+  why: string;
+  cure: string;
+  source: string;
+  check: (look: Look) => Draft[];
+}
+
+/** An example beside a rule: a sketch of a network (see `sketch.ts`) or a whole circuit. */
+export interface Example {
+  title: string;
+  netlist?: Netlist;
+  circuit?: Circuit;
+  /** Loads wanted on in a state; given as a test of the inputs. */
+  wants?: (inputs: InputState) => Record<string, boolean>;
+}
+export interface FailingExample extends Example {
+  /** The exact messages, in order. */
+  messages: string[];
+}
+
+/** A context with what several rules work out, once. */
+export class Look {
+  readonly context: RuleContext;
+  readonly netlist: Netlist;
+  readonly states: readonly Solution[];
+  readonly written: Written | undefined;
+  readonly element = new Map<string, Element>();
+  private made: { paths?: Paths; fed?: Map<string, Path[]>; ends?: Set<string> } = {};
+
+  constructor(context: RuleContext) {
+    this.context = context;
+    this.netlist = context.netlist;
+    this.states = context.states;
+    this.written = context.written;
+    for (const element of context.netlist.elements) this.element.set(element.id, element);
+  }
+
+  of<K extends Element['kind']>(kind: K): Extract<Element, { kind: K }>[] {
+    return this.netlist.elements.filter((each): each is Extract<Element, { kind: K }> => each.kind === kind);
+  }
+
+  get paths(): Paths {
+    return (this.made.paths ??= new Paths(this.netlist));
+  }
+
+  /** Every way from a source's positive through conductors and fuses, over any positions of switches and relays. */
+  get fed(): Map<string, Path[]> {
+    return (this.made.fed ??= this.paths.search({
+      starts: this.sourceStarts(),
+      through: isConductor,
+      ends: this.returns,
+      by: 'ohm',
+    }));
+  }
+
+  sourceStarts(): { node: string; start: string; ohm: number }[] {
+    return this.of('source').map(({ p, id, ohm }) => ({ node: p, start: id, ohm }));
+  }
+
+  /** Chassis and the other side of every source. */
+  get returns(): ReadonlySet<string> {
+    return (this.made.ends ??= returnNodes(this.netlist));
+  }
+
+  /** Part or wire that an element belongs to. */
+  ownerOf(id: string): string {
+    return this.written?.origin.ownerOf[id] ?? id;
+  }
+
+  /** Chassis, or the other side of a source: a way out of a source is at its end here. */
+  isReturn(node: string): boolean {
+    return this.returns.has(node);
+  }
+
+  ratingA(fuse: string): number {
+    const element = this.element.get(fuse);
+    return element?.kind === 'fuse' ? element.ratingA : Number.NaN;
+  }
+
+  /** Largest fuse in the drawer that a limit allows [A]. */
+  largestFuseA(limitA: number): number | undefined {
+    return STOCKED_FUSES_A.filter((rating) => rating <= limitA * (1 + 1e-9)).at(-1);
+  }
+
+  isConductor(edge: Edge): boolean {
+    return isConductor(edge);
+  }
+
+  /** Nodes that a source's positive can reach without crossing a load or a coil; resistors may be crossed. */
+  reached(without?: Element): ReadonlySet<string> {
+    const search = { starts: this.sourceStarts(), ends: this.returns, by: 'ohm' } as const;
+    return new Set(this.paths.search({ ...search, through: (edge) => edge.element !== without }).keys());
+  }
+
+  /** Nodes from which current can get back to chassis or a source's negative, crossing no load and no coil. */
+  returned(without?: Element): ReadonlySet<string> {
+    const starts = [...this.returns].map((node) => ({ node, start: 'return' }));
+    const ends = new Set(this.of('source').map((source) => source.p));
+    const through = (edge: Edge) => edge.element !== without;
+    return new Set(this.paths.search({ starts, ends, through, by: 'ohm', towards: 'source' }).keys());
+  }
+
+  /** The settled state in which something is greatest, with its value; nothing where it is never above `least`. */
+  worst(
+    measure: (state: Solution) => number,
+    least: number,
+  ): { state: Solution; value: number; states: InputState[] } | undefined {
+    let worst: { state: Solution; value: number } | undefined;
+    const states: InputState[] = [];
+    for (const state of this.states) {
+      if (!state.settles) continue;
+      const value = measure(state);
+      if (!(value > least)) continue;
+      states.push(state.inputs);
+      if (worst === undefined || value > worst.value) worst = { state, value };
+    }
+    return worst && { ...worst, states };
+  }
+
+  /** An input that is an electronic output of the vehicle, which its limit and the coil's kick can destroy. */
+  isOutput(input: string): boolean {
+    const found = this.netlist.inputs.find((each) => each.id === input);
+    return found !== undefined && (found.kind === 'signal' || found.limitA !== undefined);
+  }
+
+  /** "wire W2", "fuse F1", "L1's pigtail": an element in words. */
+  name(id: string): string {
+    const element = this.element.get(id);
+    const owner = this.written?.origin.ownerOf[id] ?? id;
+    const part = this.written?.circuit.parts[owner];
+    const suffix = id.slice(owner.length + 1);
+    if (suffix.startsWith('pigtail')) return `the ${suffix.endsWith('+') ? 'plus' : 'minus'} pigtail of ${owner}`;
+    if (suffix === 'clamp') return `the clamp of relay ${owner}`;
+    if (part?.kind === 'connector') return `pole ${suffix} of connector ${owner}`;
+    if (part?.kind === 'feed') return element?.kind === 'fuse' ? `the vehicle's fuse of ${owner}` : `feed ${owner}`;
+    const kind = part && element?.kind !== 'wire' ? (WORD[part.kind] ?? part.kind) : (element?.kind ?? '');
+    return kind === '' ? owner : `${kind} ${owner}`;
+  }
+
+  /** "output door", "the side door contact". */
+  inputName(id: string): string {
+    const label = this.written?.circuit.inputs[id]?.label;
+    const what = this.isOutput(id) ? 'output' : 'input';
+    return label === undefined ? `${what} ${id}` : `${what} "${label}"`;
+  }
+
+  Contact(id: string): string {
+    return capital(this.contact(id));
+  }
+
+  /** The same at the head of a sentence. */
+  Name(id: string): string {
+    return capital(this.name(id));
+  }
+
+  /** "contact 87 of relay K1". */
+  contact(id: string): string {
+    const [relay, side] = id.split('.');
+    const terminal = { no: '87', nc: '87a', com: '30' }[side ?? ''];
+    return terminal === undefined ? this.name(id) : `contact ${terminal} of relay ${relay}`;
+  }
+
+  /** "with side door open and master switch on"; "with everything off". */
+  stateWords(inputs: InputState): string {
+    const parts = this.netlist.inputs.filter(({ id }) => inputs[id]).map(({ id }) => this.inputWords(id));
+    if (parts.length === 0) return this.netlist.inputs.length === 0 ? 'always' : 'with everything off';
+    return `with ${list(parts)}`;
+  }
+
+  private inputWords(id: string): string {
+    const input = this.written?.circuit.inputs[id];
+    if (input === undefined) return `${id} on`;
+    const label = decapital(input.label);
+    return `${label} ${input.on ?? ON_WORD[input.kind]}`;
+  }
+}
+
+const ON_WORD = { door: 'open', ignition: 'on', switch: 'on', push: 'pressed', signal: 'on' } as const;
+
+/** Kinds whose name on the page is not the word in the file. */
+const WORD: Partial<Record<string, string>> = { sink: 'output' };
+
+/** "Side door" inside a sentence; an abbreviation keeps its capitals. */
+const decapital = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "a", "a and b", "a, b and c". */
+export function list(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** A figure as a person writes it: three digits, no trailing zeros. */
+export function figure(value: number): string {
+  if (value === 0) return '0';
+  const digits = Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.abs(value)))));
+  return String(Number(value.toFixed(digits)));
+}
+
+/** The states, each once, in order. */
+export function distinct(states: readonly InputState[]): InputState[] {
+  const seen = new Set<string>();
+  return states.filter((state) => {
+    const key = Object.keys(state)
+      .filter((name) => state[name])
+      .sort()
+      .join(' ');
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+/** Adds to each draft what is the same for the whole rule. */
+export function findingsOf(rule: Rule, look: Look): Finding[] {
+  return rule.check(look).map((draft) => ({
+    rule: rule.id,
+    severity: draft.severity ?? rule.severity,
+    parts: draft.parts,
+    states: distinct(draft.states ?? []),
+    message: draft.message,
+    why: draft.why ?? rule.why,
+    cure: draft.cure ?? rule.cure,
+  }));
+}
