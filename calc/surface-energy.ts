@@ -8,7 +8,7 @@ import { positive, within } from './guard.ts';
 import type { SolidSurface, TestLiquid } from './wetting.ts';
 
 /** A test liquid and the angle its drop made. */
-export interface Drop {
+export interface LiquidDrop {
   liquid: TestLiquid;
   /** [°], 0 to 180 */
   angleDeg: number;
@@ -29,7 +29,11 @@ export interface SurfaceEnergy extends SolidSurface {
 const DEG = Math.PI / 180;
 
 /** One point of the Owens-Wendt line: y = √γs_d + x·√γs_p. */
-function linePoint(where: string, { liquid, angleDeg }: Drop, at: string): { x: number; y: number; rootD: number } {
+function linePoint(
+  where: string,
+  { liquid, angleDeg }: LiquidDrop,
+  at: string,
+): { x: number; y: number; rootD: number } {
   const d = within(where, `${at}.liquid.dispersiveMnPerM`, liquid.dispersiveMnPerM, 0, 1000, 'mN/m');
   positive(where, `${at}.liquid.dispersiveMnPerM`, d, 'mN/m');
   const p = within(where, `${at}.liquid.polarMnPerM`, liquid.polarMnPerM, 0, 1000, 'mN/m');
@@ -72,7 +76,7 @@ function fromRoots(
  * @source Owens and Wendt 1969, J. Appl. Polym. Sci. 13, 1741; rule for negative slopes from an open teaching note on the method
  * @example owensWendt({ drops: [{ liquid: { dispersiveMnPerM: 21.8, polarMnPerM: 51 }, angleDeg: 40.92 }, { liquid: { dispersiveMnPerM: 48.5, polarMnPerM: 2.3 }, angleDeg: 40.8 }] }).totalMjPerM2 // 57.83
  */
-export function owensWendt(o: { drops: readonly Drop[] }): SurfaceEnergy {
+export function owensWendt(o: { drops: readonly LiquidDrop[] }): SurfaceEnergy {
   if (o.drops.length < 2) {
     throw new RangeError(`owensWendt: unexpected ${o.drops.length} drops, expected two liquids or more`);
   }
@@ -100,7 +104,7 @@ export function owensWendt(o: { drops: readonly Drop[] }): SurfaceEnergy {
  * @source Fowkes two-step method as an instrument maker's theory page describes it
  * @example fowkes({ apolar: { liquid: { dispersiveMnPerM: 50.8, polarMnPerM: 0 }, angleDeg: 41 }, polar: { liquid: { dispersiveMnPerM: 21.8, polarMnPerM: 51 }, angleDeg: 80 } }).totalMjPerM2 // 42.69
  */
-export function fowkes(o: { apolar: Drop; polar: Drop }): SurfaceEnergy {
+export function fowkes(o: { apolar: LiquidDrop; polar: LiquidDrop }): SurfaceEnergy {
   const apolar = linePoint('fowkes', o.apolar, 'apolar');
   const polar = linePoint('fowkes', o.polar, 'polar');
   if (apolar.x !== 0) {

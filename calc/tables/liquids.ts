@@ -19,9 +19,9 @@ export interface LiquidRow extends Cited {
 }
 
 const CONSTANTS = 'public source files with test-liquid constants (two independent repositories)';
-const TEACHING = 'open teaching note on the Owens-Wendt-Rabel-Kaelble method';
+const TEACHING = 'open teaching note on the OWRK method';
 const SUPPLIER = 'laboratory supplier table "Polar and dispersive components of liquid surface tension"';
-const COMPONENTS = 'table "Surface Tension Components and Molecular Weight of Selected Liquids"';
+const COMPONENTS = '"Surface Tension Components and Molecular Weight of Selected Liquids"';
 
 /** total, dispersive, polar [mN/m] */
 type Split = readonly [number, number, number];
@@ -52,7 +52,7 @@ export const LIQUIDS: readonly LiquidRow[] = [
   row('water', 'supplier, reference 1', [72.8, 27.19, 45.61], SUPPLIER, 'water row, reference 1'),
 
   row('diiodomethane', 'default', [50.8, 50.8, 0], CONSTANTS, 'constant table'),
-  row('diiodomethane', 'worked questions', [50.8, 48.5, 2.3], 'stored set of worked questions', 'given data'),
+  row('diiodomethane', 'worked questions', [50.8, 48.5, 2.3], 'stored data set of worked questions', 'given data'),
   row(
     'diiodomethane',
     'original 1969',
