@@ -1,4 +1,5 @@
 import { reportSingleFaults, reportStates } from './circuits.ts';
+import { reportPlanted } from './planted.ts';
 import { UsageError } from './read.ts';
 import { type Report, reportRows } from './rows.ts';
 
@@ -16,6 +17,7 @@ export interface Mode {
 export const modes: readonly Mode[] = [
   { option: '--rows', holds: 'published examples (id, inputs, expect, tolerance)', report: reportRows },
   { option: '--patterns', holds: 'circuits with their solved states', report: reportStates },
+  { option: '--faults', holds: 'planted faults and what must be said of them', report: reportPlanted },
   { option: '--single-faults', holds: 'what each single fault does to the circuits', report: reportSingleFaults },
 ];
 
