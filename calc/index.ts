@@ -4,6 +4,7 @@
  */
 
 // ---------------------------------------------------------------- electrical
+
 export {
   type Allowed,
   allowedCurrent,
@@ -69,6 +70,8 @@ export { convert, UNITS, type Unit } from './units.ts';
 export { type Drop, type DropOptions, voltageDrop, voltageDropV } from './voltage-drop.ts';
 
 // ---------------------------------------------------------------- materials and joints
+
 export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
+
