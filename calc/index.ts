@@ -74,4 +74,3 @@ export { type Drop, type DropOptions, voltageDrop, voltageDropV } from './voltag
 export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
-
