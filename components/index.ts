@@ -1,11 +1,35 @@
+import Caution from './caution/Caution.astro';
+import Note from './caution/Note.astro';
+import Figure from './figure/Figure.astro';
 import FuseSizer from './fuse-sizer/FuseSizer.astro';
 import GaugeChooser from './gauge-chooser/GaugeChooser.astro';
+import Check from './hold/Check.astro';
+import Hold from './hold/Hold.astro';
+import JobValues from './job-values/JobValues.astro';
+import LessonLink from './lesson-link/LessonLink.astro';
 import type { ComponentName } from './names.ts';
+import Station from './station/Station.astro';
+import Step from './steps/Step.astro';
+import Steps from './steps/Steps.astro';
+import Survey from './survey/Survey.astro';
+import Term from './term/Term.astro';
 import Value from './value/Value.astro';
 
 /** Component by name, as pages hand them to a guide: `<Content components={components} />`. */
 export const components = {
+  Caution,
+  Check,
+  Figure,
   FuseSizer,
   GaugeChooser,
+  Hold,
+  JobValues,
+  LessonLink,
+  Note,
+  Station,
+  Step,
+  Steps,
+  Survey,
+  Term,
   Value,
 } satisfies Record<ComponentName, unknown>;

@@ -1,12 +1,14 @@
 import type { ComponentModule } from './contract.ts';
-import type { ComponentName } from './names.ts';
+import type { ComponentName, InnerName } from './names.ts';
 
 /**
  * Model by name, loaded when first needed: a page fetches the models of the components that stand on it and no others.
  * Components that never change after the page is built have none.
  */
-export const models: Partial<Record<ComponentName, () => Promise<ComponentModule>>> = {
+export const models: Partial<Record<ComponentName | InnerName, () => Promise<ComponentModule>>> = {
   FuseSizer: () => import('./fuse-sizer/model.ts'),
   GaugeChooser: () => import('./gauge-chooser/model.ts'),
+  JobValue: () => import('./job-values/model.ts'),
+  Station: () => import('./station/model.ts'),
   Value: () => import('./value/model.ts'),
 };

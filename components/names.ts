@@ -1,3 +1,23 @@
 /** The components an author may place, by name. The lists of markup, models and schemas are checked against this one. */
-export const COMPONENT_NAMES = ['FuseSizer', 'GaugeChooser', 'Value'] as const;
+export const COMPONENT_NAMES = [
+  'Caution',
+  'Check',
+  'Figure',
+  'FuseSizer',
+  'GaugeChooser',
+  'Hold',
+  'JobValues',
+  'LessonLink',
+  'Note',
+  'Station',
+  'Step',
+  'Steps',
+  'Survey',
+  'Term',
+  'Value',
+] as const;
 export type ComponentName = (typeof COMPONENT_NAMES)[number];
+
+/** Roots that the site and other components place: they have a model but no tag an author could write. */
+export const INNER_NAMES = ['JobValue'] as const;
+export type InnerName = (typeof INNER_NAMES)[number];
