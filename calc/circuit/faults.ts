@@ -86,19 +86,43 @@ export function singleFaults(netlist: Netlist | Solver, options: FaultStudyOptio
   return { rows, results, coverage };
 }
 
-/** One state with a fault in it, after the fuses have blown, in full. */
+/** One state of a circuit with a fault in it. */
+export interface FaultState {
+  /** As it ends, after the fuses have blown. */
+  solution: Solution;
+  blown: string[];
+  hot: string[];
+}
+
+/** A circuit set up for looking at one fault after another, in any state. `undefined` is the sound circuit. */
+export function faultBench(netlist: Netlist | Solver): {
+  solver: Solver;
+  solve(
+    fault: Fault | undefined,
+    state: { inputs: InputState; volts?: Record<string, number> | undefined },
+  ): FaultState;
+} {
+  const solver = solverOf(netlist);
+  const bench = new Bench(solver);
+  const names = (branches: readonly number[]) => branches.map((k) => solver.branches[k]!.id);
+  return {
+    solver,
+    solve(fault, { inputs, volts }) {
+      const { variant, level, cycle, blown, hot } = bench.run(fault, inputs, volts);
+      const solution = report(solver, variant, level, cycle);
+      for (const load of solver.loads) if (isOpen(fault, load.id)) solution.on[load.id] = false;
+      return { solution, blown: names(blown), hot: names(hot) };
+    },
+  };
+}
+
+/** One state with a fault in it, after the fuses have blown, in full. For many, use `faultBench`. */
 export function solveFault(
   netlist: Netlist | Solver,
   fault: Fault | undefined,
   state: { inputs: InputState; volts?: Record<string, number> | undefined },
-): { solution: Solution; blown: string[]; hot: string[] } {
-  const solver = solverOf(netlist);
-  const bench = new Bench(solver);
-  const outcome = bench.run(fault, state.inputs, state.volts);
-  const solution = report(solver, outcome.variant, outcome.level, outcome.cycle);
-  for (const load of solver.loads) if (isOpen(fault, load.id)) solution.on[load.id] = false;
-  const names = (branches: number[]) => branches.map((k) => solver.branches[k]!.id);
-  return { solution, blown: names(outcome.blown), hot: names(outcome.hot) };
+): FaultState {
+  return faultBench(netlist).solve(fault, state);
 }
 
 const isOpen = (fault: Fault | undefined, id: string) => fault?.kind === 'open' && fault.id === id;
