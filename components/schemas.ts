@@ -1,7 +1,16 @@
 import type { z } from 'zod';
+import { caution, note } from './caution/props.ts';
+import { props as figure } from './figure/props.ts';
 import { props as fuseSizer } from './fuse-sizer/props.ts';
 import { props as gaugeChooser } from './gauge-chooser/props.ts';
+import { check, hold } from './hold/props.ts';
+import { props as jobValues } from './job-values/props.ts';
+import { props as lessonLink } from './lesson-link/props.ts';
 import type { ComponentName } from './names.ts';
+import { props as station } from './station/props.ts';
+import { step, steps } from './steps/props.ts';
+import { props as survey } from './survey/props.ts';
+import { props as term } from './term/props.ts';
 import { props as value } from './value/props.ts';
 
 /** What a string prop names, so that the check can look it up and say "did you mean". */
@@ -17,7 +26,8 @@ export type Reference =
   | 'surface'
   | 'calculator'
   | 'guide'
-  | 'image';
+  | 'image'
+  | 'symbol';
 
 /** What the check holds an author to. */
 export interface ComponentRule {
@@ -34,7 +44,23 @@ export interface ComponentRule {
 
 /** Every component's rule, by name. Read at build time only. */
 export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
+  Caution: { props: caution, children: 'required' },
+  Check: { props: check, children: 'required', inside: ['Hold'] },
+  Figure: { props: figure, children: 'optional', refers: { src: 'image' } },
   FuseSizer: { props: fuseSizer, children: 'none', refers: { of: 'fuse' }, circuit: 'with of' },
   GaugeChooser: { props: gaugeChooser, children: 'none', refers: { of: 'wire' }, circuit: 'with of' },
+  Hold: { props: hold, children: 'required' },
+  JobValues: { props: jobValues, children: 'none', circuit: 'always' },
+  LessonLink: { props: lessonLink, children: 'none', refers: { of: 'lesson' } },
+  Note: { props: note, children: 'required' },
+  Station: {
+    props: station,
+    children: 'required',
+    refers: { part: 'part', value: 'value', wire: 'wire', symbol: 'symbol' },
+  },
+  Step: { props: step, children: 'required', inside: ['Steps'] },
+  Steps: { props: steps, children: 'required', inside: ['Station'] },
+  Survey: { props: survey, children: 'none' },
+  Term: { props: term, children: 'optional', refers: { of: 'term' } },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };
