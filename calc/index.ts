@@ -17,6 +17,20 @@ export {
   workshopLimit,
 } from './ampacity.ts';
 export {
+  capacityFromReserve,
+  chargeEndV,
+  idealHours,
+  parkedDrainLimitA,
+  replaceHours,
+  restingCorrectionV,
+  restingVoltage,
+  selfDischargePercentPerMonth,
+  standingDays,
+} from './battery.ts';
+export { cameraView } from './camera.ts';
+export { chargeBalance, chargeTime, runTime } from './charge.ts';
+export { CLAMPS, type Clamp, type CoilKick, coilClamp, coilCurrent } from './coil.ts';
+export {
   AWG_SIZES,
   awg,
   awgName,
@@ -32,6 +46,10 @@ export {
   resistivity,
   sae,
 } from './conductor.ts';
+export { contactNeeded, inrushMultiple, silverContactServes, switchRating } from './contact.ts';
+export { crimpedTogetherMm2, insulationGap, pullForce, wireBreak } from './crimp.ts';
+export { isolationDiode } from './diode.ts';
+export { type FaultOptions, faultClears } from './fault.ts';
 export {
   type Fuse,
   type FuseFound,
@@ -54,6 +72,18 @@ export {
   type WorkingLine,
 } from './gauge.ts';
 export {
+  commonCurrentA,
+  ledCurrentRatio,
+  ledResistorOhm,
+  ledSection,
+  stripCurrent,
+  stripCut,
+  stripEndDropV,
+  stripFarShare,
+  stripLabelCurrent,
+} from './led.ts';
+export { LOAD_MODELS, type LoadModel, loadCurrent } from './load.ts';
+export {
   adiabaticAreaMm2,
   adiabaticK,
   adiabaticTimeS,
@@ -62,12 +92,19 @@ export {
   largestFuseByRule,
   meltingCurrentA,
 } from './protection.ts';
+export { ratingAtLeast, ratingAtMost } from './rating.ts';
+export { relayChoice, relayContacts } from './relay.ts';
 export { FUSE_FORMS, type FuseForm } from './tables/blade-fuses.ts';
 export type { Cited, Read } from './tables/cited.ts';
+export { LOAD_KINDS, type LoadKind } from './tables/contacts.ts';
+export { PULL_STANDARDS, type PullStandard } from './tables/crimp.ts';
+export * as tables from './tables/electrical.ts';
 export type { Source } from './tables/rows.ts';
 export { INRUSH_MULTIPLE, STOCKED_FUSES_A } from './tables/workshop.ts';
 export { convert, UNITS, type Unit } from './units.ts';
+export type { Verdict } from './verdict.ts';
 export { type Drop, type DropOptions, voltageDrop, voltageDropV } from './voltage-drop.ts';
+export { windLoad } from './wind.ts';
 
 // ---------------------------------------------------------------- materials and joints
 
