@@ -111,3 +111,6 @@ export { windLoad } from './wind.ts';
 export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
+
+export { CHASSIS, type Circuit, type Element, type Finding, type Netlist, type Part } from './circuit/model.ts';
+export { netlistOf, type Origin, type Sizes, supplyVolts } from './circuit/netlist.ts';
