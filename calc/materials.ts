@@ -46,6 +46,27 @@ export {
   SLEEVE_SIZES_MM,
   sleeveFill,
 } from './loom.ts';
+export { type Fixing, type Need, type PrepOptions, type PrepPlan, prepPlan } from './prep.ts';
+export { type CautionContext, PREP_CAUTIONS, type PrepCaution, prepCautions } from './prep-cautions.ts';
+export { PREP_LINES, type PrepLine, prepSelect } from './prep-select.ts';
+export { type PrepStep, prepStep, type StepContext } from './prep-steps.ts';
+export {
+  ABRADE_USES,
+  BONDS,
+  PREP_STEPS,
+  PRIMER_USES,
+  PRIMERS,
+  type PrepStepId,
+  type PrimerKind,
+  RISKS,
+  type Risk,
+  SOLVENTS,
+  type Solvent,
+  STEP_SOLVENT,
+  SURFACE_STEPS,
+  type SurfaceFacts,
+  type SurfaceStepId,
+} from './prep-surface.ts';
 export { flashGate, lithiumChargeAllowed } from './safety-gates.ts';
 export {
   chooseShrink,
@@ -131,6 +152,7 @@ export {
   WIPE_AND_HEAT,
 } from './tables/safety.ts';
 export { SOLDER_ALLOYS, type SolderAlloy, TIP_TEMPERATURES, type TipTemperature } from './tables/solder-alloys.ts';
+export { PLACE_IDS, PLACES, type Place, SOILS, type Soil, TAPE_IDS, TAPES, type TapeClass } from './tables/tapes.ts';
 export { SAE_WALLS, WIRE_OUTERS, type WireOuterRow } from './tables/wire-outer.ts';
 export {
   areaCm2PerKg,
