@@ -18,6 +18,8 @@ const WORKING_POINT = 1e-8;
 /** Limits that only a circuit without an answer reaches. */
 const MOST_DIODE_STEPS = 20_000;
 const MOST_WORKING_POINT_STEPS = 5_000;
+/** Steps towards working points before they are halved. */
+const CALM_STEPS = 200;
 const MOST_RELAY_STEPS = 5_000;
 /** Times that all wrong diodes are turned together without progress before they are turned one by one. */
 const PATIENCE = 8;
@@ -364,9 +366,11 @@ export function prepare(netlist: Netlist): Solver {
       let moved = false;
       for (let i = 0; i < bendingCount; i++) {
         const k = bending[i]!;
-        const now = curve[k]!(acrossV(k, work.voltageV));
-        if (Math.abs(now - present.conductance[k]!) > WORKING_POINT * now) moved = true;
-        present.conductance[k] = now;
+        const was = present.conductance[k]!;
+        const wants = curve[k]!(acrossV(k, work.voltageV));
+        if (Math.abs(wants - was) > WORKING_POINT * wants) moved = true;
+        // Loads that push each other to and fro are led to a point between.
+        present.conductance[k] = step < CALM_STEPS ? wants : (was + wants) / 2;
       }
       settleDiodes(variant);
       if (!moved) return;

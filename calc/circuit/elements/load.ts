@@ -11,6 +11,9 @@ type Load = Of<'load'>;
  */
 export const REGULATES_FROM_FRACTION = 0.5;
 
+/** Below this an electronic load counts as reversed [V]: not at 0, where a rounding error would decide. */
+const REVERSED_V = -1e-9;
+
 /**
  * What the customer wants on: a resistor, an LED strip (nothing below the drop of one group, a resistor above), or an
  * electronic load of constant power or constant current. The electronic ones carry nothing backwards.
@@ -40,6 +43,6 @@ function chord(e: Load): NonNullable<Branch['chordS']> {
   const powerW = e.powerW ?? 0;
   const currentA = e.currentA ?? 0;
   return e.model === 'constant-power'
-    ? (v) => (v < 0 ? 0 : powerW / Math.max(v, kneeV) ** 2)
-    : (v) => (v < 0 ? 0 : currentA / Math.max(v, kneeV));
+    ? (v) => (v < REVERSED_V ? 0 : powerW / Math.max(v, kneeV) ** 2)
+    : (v) => (v < REVERSED_V ? 0 : currentA / Math.max(v, kneeV));
 }
