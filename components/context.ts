@@ -1,4 +1,5 @@
 import type { Circuit, Finding, JobValue } from '../calc/circuit/model.ts';
+import type { Proof } from '../calc/circuit/prove.ts';
 import type { FuseOptions, GaugeOptions } from '../calc/index.ts';
 import { DEFAULT_UNITS, type UnitChoice } from './units.ts';
 
@@ -61,6 +62,8 @@ export interface Study {
   fuses: Readonly<Record<string, FuseOptions & { fixedA?: number | undefined }>>;
   /** What each wire must do, by id; `fixedMm2` where the author chose the size. */
   wires: Readonly<Record<string, GaugeOptions & { fixedMm2?: number | undefined }>>;
+  /** The proof itself, for what draws states and findings. In the browser it lacks the study of single faults. */
+  proof: Proof;
 }
 
 export interface StationOutline {

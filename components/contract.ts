@@ -53,6 +53,8 @@ export interface LocalField {
   /** Of a choice: what may be chosen. */
   options?: readonly { value: string; label: string }[] | undefined;
   help?: string | undefined;
+  /** A rule that ties it to the other inputs; false is a fault of this one. */
+  check?: ((all: Readonly<Record<string, number | string>>) => boolean) | undefined;
   /** Shown beside the field when an entry is refused. */
   error: string;
 }

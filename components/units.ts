@@ -253,7 +253,7 @@ export function fromUnit(value: number, kind: Kind, unit: UnitId | Unit | 'AWG')
   return convert({ value, from: unit as Unit, to: base as Unit });
 }
 
-export { awgName };
+export { AWG_SIZES, awgName };
 /** Every number an AWG size can have; 0, -1, -2, -3 stand for 1/0 to 4/0. */
 export const AWG_NUMBERS: readonly number[] = Array.from({ length: 44 }, (_, index) => index - 3);
 

@@ -36,6 +36,14 @@ const PART_FIGURES: Partial<Record<PartKind, Figures>> = {
   camera: LOAD,
   socket: LOAD,
 };
+/** Figures of one part: those of its kind that this one has. */
+function figuresOf(part: Part): Figures {
+  const { ...figures } = PART_FIGURES[part.kind] ?? {};
+  if (!('lengthM' in part) || part.lengthM === undefined) delete figures['lengthM'];
+  // a changeover carries one current or the other, and says neither
+  if (part.kind === 'switch' && part.changeover) delete figures['currentA'];
+  return figures;
+}
 const WIRE_FIGURES: Figures = {
   areaMm2: 'wire size',
   lengthM: 'length',
@@ -86,7 +94,7 @@ export function partTitle(circuit: Circuit, id: string): string {
 export function valuePaths(circuit: Circuit): string[] {
   const paths = Object.keys(circuit.values);
   for (const [id, part] of Object.entries(circuit.parts)) {
-    for (const figure of Object.keys(PART_FIGURES[part.kind] ?? {})) paths.push(`${id}.${figure}`);
+    for (const figure of Object.keys(figuresOf(part))) paths.push(`${id}.${figure}`);
   }
   for (const id of Object.keys(circuit.wires)) {
     for (const figure of Object.keys(WIRE_FIGURES)) paths.push(`${id}.${figure}`);
@@ -145,12 +153,8 @@ export function resolveValue(path: string, job: JobContext): Resolved {
 }
 
 function phraseOf(circuit: Circuit, id: string, figure: string): string | undefined {
-  const figures =
-    id === 'supply'
-      ? SUPPLY_FIGURES
-      : circuit.wires[id]
-        ? WIRE_FIGURES
-        : PART_FIGURES[circuit.parts[id]?.kind as PartKind];
+  const part = circuit.parts[id];
+  const figures = id === 'supply' ? SUPPLY_FIGURES : circuit.wires[id] ? WIRE_FIGURES : part && figuresOf(part);
   return figures !== undefined && Object.hasOwn(figures, figure) ? figures[figure] : undefined;
 }
 

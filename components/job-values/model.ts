@@ -21,6 +21,6 @@ export const model = (({ name }, job) => {
     range: `${shown(spec.min).text} to ${inWords(shown(spec.max))}`,
     default: inWords(shown(spec.default)),
     changed,
-    state: name in job.refused ? 'bad' : changed ? 'changed-value' : '',
+    state: changed ? 'moved' : '',
   };
 }) satisfies Model<JobValueProps>;

@@ -1,0 +1,216 @@
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals-core';
+import type { JobContext } from '../context.ts';
+import type { ComponentModule, LocalField, View } from '../contract.ts';
+import { models } from '../models.ts';
+import { inWords, show } from '../show.ts';
+import { KIND_OF_QUANTITY } from '../units.ts';
+import { bind } from './bind.ts';
+import { type Entry, joinEntries } from './entries.ts';
+import { marker } from './mark.ts';
+import { createPage, type Page, type StudyOf } from './page.ts';
+import type { PageData } from './page-data.ts';
+import { speaker } from './speak.ts';
+
+type Module = { model: (props: never, job: JobContext) => View; fields?: ComponentModule['fields'] };
+type Locals = Readonly<Record<string, number | string>>;
+
+/** Brings the page to life: every component's model runs again when what it reads changes. */
+export async function work(data: PageData): Promise<Page> {
+  const roots = [...document.querySelectorAll<HTMLElement>('[data-component]')];
+  const names = [...new Set(roots.map((root) => root.dataset['component']!))];
+  const loaded = new Map<string, Module>();
+  const [studyOf] = await Promise.all([
+    data.circuit === null ? (): null => null : import('../study.ts').then((module): StudyOf => module.studyOf),
+    ...names.map(async (name) => {
+      const module = await (models as Record<string, () => Promise<ComponentModule>>)[name]?.();
+      if (module !== undefined) loaded.set(name, module as unknown as Module);
+    }),
+  ]);
+
+  const page = createPage(data, studyOf as StudyOf);
+  const marks = marker();
+  const voice = speaker();
+
+  for (const root of roots) {
+    const module = loaded.get(root.dataset['component']!);
+    if (module !== undefined) enliven(root, module, page, marks.changed, voice);
+  }
+  joinEntries({ root: document, attribute: 'data-in', entries: jobEntries(page) }, page.units, voice.say);
+  wirePage(page);
+
+  let first = true;
+  page.job.subscribe(() => {
+    if (first) {
+      first = false;
+      marks.moved();
+      return;
+    }
+    queueMicrotask(() => {
+      const moved = marks.moved();
+      if (moved === 0) return;
+      const text = `${moved} ${moved === 1 ? 'number' : 'numbers'} moved`;
+      for (const element of document.querySelectorAll('[data-moved]')) element.textContent = text;
+    });
+  });
+  document.documentElement.dataset['live'] = '';
+  return page;
+}
+
+/** One component: its model, its own inputs if it has any, its markup. */
+function enliven(
+  root: HTMLElement,
+  { model, fields }: Module,
+  page: Page,
+  changed: (element: Element, before: string) => void,
+  voice: ReturnType<typeof speaker>,
+): void {
+  const props = JSON.parse(root.dataset['props'] ?? '{}') as never;
+  const update = bind(root, changed);
+  const local = fields === undefined ? undefined : localEntries(root, fields(props, page.job.peek()), page, voice.say);
+  let spoken: string | undefined;
+  effect(() => {
+    const job = page.job.value;
+    let view: View;
+    try {
+      view = model(
+        props,
+        local === undefined ? job : { ...job, local: local.good.value, refused: local.refused.value },
+      );
+    } catch (fault) {
+      // the last good answer stands, and is marked as such; the fault is for whoever reads the console
+      root.setAttribute('data-kept', '');
+      console.error(fault);
+      return;
+    }
+    root.removeAttribute('data-kept');
+    update(view);
+    const now = view['spokenValue'];
+    if (typeof now !== 'string') return;
+    if (spoken !== undefined && spoken !== now) voice.changed(String(view['spokenName']), spoken, now);
+    spoken = now;
+  });
+}
+
+/** Entries of a component's own. The model sees the last set in which every entry is good. */
+function localEntries(
+  root: HTMLElement,
+  fields: readonly LocalField[],
+  page: Page,
+  say: (text: string) => void,
+): { good: ReadonlySignal<Locals>; refused: ReadonlySignal<Readonly<Record<string, string>>> } {
+  const signals = new Map(fields.map((field) => [field.name, signal(field.default)]));
+  const typed = signal<Readonly<Record<string, string>>>({});
+  const now = computed<Locals>(() => Object.fromEntries([...signals].map(([name, { value }]) => [name, value])));
+  const faults = computed(() => faultsOf(fields, now.value));
+  let last: Locals = now.peek();
+  const good = computed(() => (Object.keys(faults.value).length === 0 ? (last = now.value) : last));
+  const refused = computed(() => ({ ...faults.value, ...typed.value }));
+
+  const entries = new Map<string, Entry>();
+  for (const field of fields) {
+    const own = signals.get(field.name)!;
+    const accept = (kept: unknown): number | string | undefined => {
+      const value = typeof field.default === 'number' && typeof kept === 'string' && kept !== '' ? Number(kept) : kept;
+      return faultOf(field, value, { ...now.peek(), [field.name]: value as never }) === undefined
+        ? (value as number | string)
+        : undefined;
+    };
+    if (root.hasAttribute('data-keep')) page.keep(field.name, { signal: own, default: field.default, accept });
+    entries.set(field.name, {
+      field,
+      value: own,
+      fault: computed(() => faults.value[field.name]),
+      take(value) {
+        const fault = faultOf(field, value, { ...now.peek(), [field.name]: value });
+        if (fault === undefined) own.value = value;
+        return fault;
+      },
+      refused(message) {
+        const rest = { ...typed.peek() };
+        delete rest[field.name];
+        typed.value = message === undefined ? rest : { ...rest, [field.name]: message };
+      },
+    });
+  }
+  joinEntries({ root, attribute: 'data-local', entries }, page.units, say);
+  return { good, refused };
+}
+
+function faultOf(field: LocalField, value: unknown, all: Locals): string | undefined {
+  if (field.options !== undefined) {
+    return field.options.some((option) => option.value === String(value)) ? undefined : field.error;
+  }
+  if (typeof value !== 'number' || !Number.isFinite(value)) return field.error;
+  if (value < (field.min ?? value) || value > (field.max ?? value)) return field.error;
+  return field.check === undefined || field.check(all) ? undefined : field.error;
+}
+
+function faultsOf(fields: readonly LocalField[], all: Locals): Readonly<Record<string, string>> {
+  const faults: Record<string, string> = {};
+  for (const field of fields) {
+    const fault = faultOf(field, all[field.name], all);
+    if (fault !== undefined) faults[field.name] = fault;
+  }
+  return faults;
+}
+
+/** Entries of the page: its job values. */
+function jobEntries(page: Page): Map<string, Entry> {
+  const entries = new Map<string, Entry>();
+  for (const [name, spec] of Object.entries(page.data.circuit?.values ?? {})) {
+    const kind = KIND_OF_QUANTITY[spec.quantity];
+    const field: LocalField = {
+      name,
+      label: spec.label,
+      kind,
+      default: spec.default,
+      min: spec.min,
+      max: spec.max,
+      step: spec.step,
+      error: '',
+    };
+    entries.set(name, {
+      field,
+      value: computed(() => page.values.value[name] ?? spec.default),
+      fault: signal(undefined),
+      take(value) {
+        if (typeof value === 'number' && page.set({ [name]: value }).length === 0) return undefined;
+        const shown = (each: number) => show(each, kind, page.units.peek(), spec.step);
+        return `${spec.label} must be ${shown(spec.min).text} to ${inWords(shown(spec.max))}.`;
+      },
+      refused(message) {
+        const rest = { ...page.refused.peek() };
+        delete rest[name];
+        page.refused.value = message === undefined ? rest : { ...rest, [name]: message };
+      },
+    });
+  }
+  return entries;
+}
+
+/** What belongs to the page and to no component: units, put all back, the drawer. */
+function wirePage(page: Page): void {
+  for (const radio of document.querySelectorAll<HTMLInputElement>('[data-units]')) {
+    const choice = radio.dataset['units'] as never;
+    radio.disabled = false;
+    radio.addEventListener('change', () => page.setUnits({ [choice]: radio.value }));
+    effect(() => {
+      radio.checked = page.units.value[choice] === radio.value;
+    });
+  }
+  for (const button of document.querySelectorAll<HTMLButtonElement>('[data-reset="*"]')) {
+    button.disabled = false;
+    button.addEventListener('click', () => page.resetAll());
+  }
+  document.addEventListener('click', (event) => {
+    const opener = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-open]') : null;
+    const drawer = document.querySelector<HTMLElement>('[data-drawer]');
+    if (opener === null || drawer === null) return;
+    event.preventDefault(); // its address is for readers without a script
+    if (!drawer.matches(':popover-open')) drawer.showPopover();
+    const input = drawer.querySelector<HTMLInputElement>(`[data-in="${CSS.escape(opener.dataset['open']!)}"]`);
+    input?.focus();
+    input?.select();
+    input?.scrollIntoView({ block: 'nearest' });
+  });
+}

@@ -1,0 +1,50 @@
+import type { Circuit } from '../calc/circuit/model.ts';
+import { type Proof, prove } from '../calc/circuit/prove.ts';
+import type { ShopDefaults, Study } from './context.ts';
+
+/** What a page shows of a proven circuit, by the names a guide uses. */
+export function studyFrom(proof: Proof): Study {
+  const figures: Record<string, number | null> = {};
+  for (const [id, own] of Object.entries(proof.figures)) {
+    for (const [name, value] of Object.entries(own)) figures[`${id}.${name}`] = Number.isFinite(value) ? value : null;
+  }
+  // where nothing fits, the size that stands in for it must not be read as an answer
+  const reasons: Record<string, string> = {};
+  for (const { rule, parts } of proof.findings) {
+    const figure = rule === 'no-fuse-fits' ? 'ratingA' : rule === 'no-wire-fits' ? 'areaMm2' : undefined;
+    if (figure === undefined) continue;
+    for (const part of parts) {
+      figures[`${part}.${figure}`] = null;
+      reasons[`${part}.${figure}`] = figure === 'ratingA' ? 'no fuse fits' : 'no wire fits';
+    }
+  }
+  const choices = Object.entries(proof.choices);
+  return {
+    figures,
+    reasons,
+    findings: proof.findings,
+    fuses: Object.fromEntries(
+      choices.flatMap(([id, choice]) => (choice.kind === 'fuse' ? [[id, choice.question]] : [])),
+    ),
+    wires: Object.fromEntries(
+      choices.flatMap(([id, choice]) => (choice.kind === 'wire' ? [[id, choice.question]] : [])),
+    ),
+    proof,
+  };
+}
+
+/** Stock and habits of the workshop, as sizing reads them. */
+export const stockOf = (shop: ShopDefaults) => ({
+  fusesA: shop.stockedFusesA,
+  wiresMm2: shop.stockedWiresMm2,
+  continuousFraction: shop.continuousFraction,
+  dropFraction: shop.dropFraction,
+});
+
+/** Works a page's circuit out for given job values, without the study of every fault: quick enough to follow a stepper. */
+export function studyOf(
+  { circuit, shop }: { circuit: Circuit | null; shop: ShopDefaults },
+  values: Readonly<Record<string, number>>,
+): Study | null {
+  return circuit === null ? null : studyFrom(prove(circuit, values, { faults: false, stock: stockOf(shop) }));
+}
