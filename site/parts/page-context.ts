@@ -1,4 +1,5 @@
-import type { PageContext } from '../../components/context.ts';
+import { defaultsOf, type PageContext } from '../../components/context.ts';
+import { studyOf } from '../../components/study.ts';
 import { base } from '../links.ts';
 import { type Guide, type Workshop, workshop } from '../workshop.ts';
 
@@ -22,7 +23,7 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
         }
       : null,
     circuit,
-    study: null,
+    study: studyOf({ circuit, shop: settings }, defaultsOf(circuit)),
     traits: guide ? traitsOf(guide, shop) : [],
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),
