@@ -38,7 +38,7 @@ const PART_FIGURES: Partial<Record<PartKind, Figures>> = {
 };
 /** Figures of one part: those of its kind that this one has. */
 function figuresOf(part: Part): Figures {
-  const { ...figures } = PART_FIGURES[part.kind] ?? {};
+  const figures: Record<string, string> = { ...PART_FIGURES[part.kind] };
   if (!('lengthM' in part) || part.lengthM === undefined) delete figures['lengthM'];
   // a changeover carries one current or the other, and says neither
   if (part.kind === 'switch' && part.changeover) delete figures['currentA'];
