@@ -66,7 +66,10 @@ export function singleFaults(netlist: Netlist | Solver, options: FaultStudyOptio
   const alike = new Map<string, Omit<FaultResult, 'fault'>>();
   const series = seriesOf(solver);
   const results = faults.map((fault): FaultResult => {
-    const key = fault.kind === 'short' ? `short ${fault.at}` : `${fault.kind} ${series.get(fault.id) ?? fault.id}`;
+    const key =
+      fault.kind === 'short'
+        ? `short ${fault.at}`
+        : `${fault.kind} ${fault.kind === 'open' ? (series.get(fault.id) ?? fault.id) : fault.id}`;
     let found = alike.get(key);
     if (found === undefined) {
       found = { changed: [], blown: {}, hot: {} };
