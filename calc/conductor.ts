@@ -73,6 +73,15 @@ export function awgName({ gaugeAwg }: { gaugeAwg: number }): string {
   return gaugeAwg > 0 ? String(gaugeAwg) : `${1 - gaugeAwg}/0`;
 }
 
+/** Areas once worked out: a proof asks for the same few thousands of times. */
+const knownAreas = new Map<number, number>();
+
+function awgAreaMm2(gaugeAwg: number): number {
+  const known = knownAreas.get(gaugeAwg) ?? awg({ gaugeAwg }).areaMm2;
+  knownAreas.set(gaugeAwg, known);
+  return known;
+}
+
 /**
  * The thickest AWG size whose copper is not more than an area: the size whose rating a metric wire may borrow.
  *
@@ -92,7 +101,7 @@ export function awgNotAbove({
   positive('awgNotAbove', 'areaMm2', areaMm2, 'mm²');
   let best: number | null = null;
   for (const gaugeAwg of sizes) {
-    const fits = awg({ gaugeAwg }).areaMm2 <= areaMm2 * (1 + 1e-9);
+    const fits = awgAreaMm2(gaugeAwg) <= areaMm2 * (1 + 1e-9);
     if (fits && (best === null || gaugeAwg < best)) best = gaugeAwg;
   }
   return best;

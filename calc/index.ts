@@ -94,6 +94,16 @@ export {
 } from './protection.ts';
 export { ratingAtLeast, ratingAtMost } from './rating.ts';
 export { relayChoice, relayContacts } from './relay.ts';
+export {
+  areaForDropMm2,
+  awgNotBelow,
+  hotLengthM,
+  loadedWireC,
+  longestRunM,
+  type SeriesCircuit,
+  saeNotBelow,
+  seriesCircuit,
+} from './run.ts';
 export { FUSE_FORMS, type FuseForm } from './tables/blade-fuses.ts';
 export type { Cited, Read } from './tables/cited.ts';
 export { LOAD_KINDS, type LoadKind } from './tables/contacts.ts';
@@ -112,5 +122,62 @@ export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
 
-export { CHASSIS, type Circuit, type Element, type Finding, type Netlist, type Part } from './circuit/model.ts';
-export { netlistOf, type Origin, type Sizes, supplyVolts } from './circuit/netlist.ts';
+export { nearestName } from './circuit/did-you-mean.ts';
+export {
+  type Condition,
+  type ConditionError,
+  evaluate,
+  namesIn,
+  type ParsedCondition,
+  parseCondition,
+} from './circuit/intent.ts';
+export {
+  CHASSIS,
+  type Circuit,
+  type Element,
+  type Finding,
+  type Input,
+  type InputState,
+  type Intent,
+  type JobValue,
+  type LoadPart,
+  type Netlist,
+  type NetlistInput,
+  type Node,
+  type Part,
+  type PartKind,
+  type Quantity,
+  type QuantityKind,
+  type RelayState,
+  type Severity,
+  type SignOff,
+  type Sized,
+  type Solution,
+  type TerminalRef,
+  type Wire,
+} from './circuit/model.ts';
+export { limitOf, loadFigures, netlistOf, type Origin, type Sizes, supplyVolts, USUAL } from './circuit/netlist.ts';
+export { type CircuitProblem, circuitProblems, isLoad, MAX_INPUTS, MAX_PARTS, MAX_WIRES } from './circuit/problems.ts';
+export {
+  type Difference,
+  type Figures,
+  type Proof,
+  type ProofState,
+  type ProofStep,
+  type ProveOptions,
+  prove,
+  UNFUSED_STUB_M,
+  UnprovableError,
+} from './circuit/prove.ts';
+export { numberOf, UNIT_OF, type Values, valuesOf } from './circuit/quantities.ts';
+export { checkRules, RULES } from './circuit/rules/index.ts';
+export type { Rule, RuleContext, Wanted } from './circuit/rules/rule.ts';
+export {
+  type FuseChoice,
+  type Sizing,
+  type SizingProblem,
+  type Stock,
+  sizeCircuit,
+  type WireChoice,
+} from './circuit/sizing.ts';
+export { soleTerminalOf, splitTerminalRef, type Terminal, terminalsOf } from './circuit/terminals.ts';

@@ -59,13 +59,40 @@ export const USUAL = {
 /** Pigtails are sold bare of data; air around them is that of a warm loom. */
 const PIGTAIL_AMBIENT_C = 30;
 
+/** Resistances per metre once worked out: a circuit has few sizes and is built again for every number that changes. */
+const knownOhmPerM = new Map<number, number>();
+
 /** Resistance of a wire as the netlist counts it [ohm]. */
 export function wireOhm(areaMm2: number, lengthM: number): number {
-  return resistanceOhmPerM({ areaMm2, temperatureC: USUAL.copperC }) * lengthM;
+  const ohmPerM = knownOhmPerM.get(areaMm2) ?? resistanceOhmPerM({ areaMm2, temperatureC: USUAL.copperC });
+  knownOhmPerM.set(areaMm2, ohmPerM);
+  return ohmPerM * lengthM;
+}
+
+/** How a wire is laid, with nothing left open. */
+export interface Conditions {
+  insulationC: number;
+  ambientC: number;
+  bundled: number;
+  engineSpace: boolean;
+}
+
+/** Limits once worked out. Emptied when a job value that moves through many numbers has filled it. */
+const knownLimits = new Map<string, number>();
+const MOST_KNOWN = 2000;
+
+/** Current that a wire may carry as it is laid, and the largest fuse it may stand behind [A]. */
+export function limitOf(areaMm2: number, laying: Conditions): number {
+  const { insulationC, ambientC, bundled, engineSpace } = laying;
+  const key = `${areaMm2} ${insulationC} ${ambientC} ${bundled} ${engineSpace}`;
+  const limitA = knownLimits.get(key) ?? wireLimit({ areaMm2, ...laying }).limitA;
+  if (knownLimits.size >= MOST_KNOWN) knownLimits.clear();
+  knownLimits.set(key, limitA);
+  return limitA;
 }
 
 /** Heat conditions of a wire as `wireLimit` wants them. */
-export function conditionsOf(wire: Wire, values: Values) {
+export function conditionsOf(wire: Wire, values: Values): Conditions {
   return {
     insulationC: wire.insulationC ?? USUAL.insulationC,
     ambientC: wire.ambientC === undefined ? USUAL.ambientC : numberOf(wire.ambientC, values),
@@ -277,8 +304,9 @@ class Builder {
     let [a, b] = [this.at(`${id}.+`), this.at(`${id}.-`)];
     if (part.pigtail) {
       const { areaMm2, lengthM, insulationC = USUAL.insulationC } = part.pigtail;
-      const limit = wireLimit({ areaMm2, insulationC, ambientC: PIGTAIL_AMBIENT_C, bundled: 1, engineSpace: false });
-      const thin = { kind: 'wire', areaMm2, lengthM, ohm: wireOhm(areaMm2, lengthM), limitA: limit.limitA } as const;
+      const laying = { insulationC, ambientC: PIGTAIL_AMBIENT_C, bundled: 1, engineSpace: false };
+      const limitA = limitOf(areaMm2, laying);
+      const thin = { kind: 'wire', areaMm2, lengthM, ohm: wireOhm(areaMm2, lengthM), limitA } as const;
       const ways = part.bothWays ? { bothWays: true } : {};
       const [inner, outer] = [`${id}.lead+`, `${id}.lead-`];
       this.add(id, { ...thin, id: `${id}.pigtail+`, a, b: inner, ...ways });
@@ -316,7 +344,7 @@ class Builder {
       areaMm2,
       lengthM,
       ohm: wireOhm(areaMm2, lengthM),
-      limitA: wireLimit({ areaMm2, ...conditionsOf(wire, this.values) }).limitA,
+      limitA: limitOf(areaMm2, conditionsOf(wire, this.values)),
       ...(wire.bothWays ? { bothWays: true } : {}),
     });
   }

@@ -1,5 +1,5 @@
 import { CHASSIS, type Circuit, type Node, type TerminalRef } from './model.ts';
-import { soleTerminalOf, splitTerminalRef, terminalsOf } from './terminals.ts';
+import { terminalsOf } from './terminals.ts';
 
 /**
  * The electrical points of a circuit: terminals that sit on each other (joined, or on one splice) are one point.
@@ -8,27 +8,34 @@ import { soleTerminalOf, splitTerminalRef, terminalsOf } from './terminals.ts';
  * mean nothing are left out: `circuitProblems` reports them.
  */
 export class Points {
+  /** Every way to write a terminal, with the one way it is kept. */
+  private readonly keys = new Map<string, string>();
   private readonly parent = new Map<string, string>();
   private readonly names = new Map<string, Node>();
   private readonly circuit: Circuit;
 
   constructor(circuit: Circuit) {
     this.circuit = circuit;
-    const wiredMinus = new Set<string>();
-    for (const wire of Object.values(circuit.wires)) for (const ref of [wire.from, wire.to]) wiredMinus.add(ref);
-    for (const part of Object.values(circuit.parts))
-      for (const ref of Object.values(part.join ?? {})) wiredMinus.add(ref);
+    const used = new Set<string>();
+    for (const wire of Object.values(circuit.wires)) used.add(wire.from).add(wire.to);
+    for (const part of Object.values(circuit.parts)) for (const ref of Object.values(part.join ?? {})) used.add(ref);
 
+    this.keys.set(CHASSIS, CHASSIS);
     this.parent.set(CHASSIS, CHASSIS);
     for (const [id, part] of Object.entries(circuit.parts)) {
-      for (const terminal of terminalsOf(part)) {
-        const key = this.key(`${id}.${terminal.name}`);
-        if (key !== undefined) this.parent.set(key, key);
+      const terminals = terminalsOf(part);
+      const isSole = terminals.length === 1;
+      for (const { name } of terminals) {
+        // `S1.out` and `S1` are the same terminal of a part that has one.
+        const key = isSole ? id : `${id}.${name}`;
+        this.keys.set(`${id}.${name}`, key);
+        this.keys.set(key, key);
+        this.parent.set(key, key);
       }
     }
     for (const [id, part] of Object.entries(circuit.parts)) {
       for (const [name, ref] of Object.entries(part.join ?? {})) this.unite(`${id}.${name}`, ref);
-      if (part.kind === 'battery' && part.join?.['-'] === undefined && !wiredMinus.has(`${id}.-`)) {
+      if (part.kind === 'battery' && part.join?.['-'] === undefined && !used.has(`${id}.-`)) {
         this.unite(`${id}.-`, CHASSIS);
       }
       // A ground point without resistance is the chassis itself.
@@ -50,16 +57,8 @@ export class Points {
     return all;
   }
 
-  /** `S1.out` and `S1` are the same terminal of a part that has one. */
   private key(ref: TerminalRef): string | undefined {
-    if (ref === CHASSIS) return CHASSIS;
-    const { part: id, terminal } = splitTerminalRef(ref);
-    const part = Object.hasOwn(this.circuit.parts, id) ? this.circuit.parts[id] : undefined;
-    if (part === undefined) return undefined;
-    const sole = soleTerminalOf(part);
-    if (sole !== undefined) return terminal === undefined || terminal === sole.name ? id : undefined;
-    if (terminal === undefined || !terminalsOf(part).some((each) => each.name === terminal)) return undefined;
-    return ref;
+    return this.keys.get(ref);
   }
 
   private root(key: string): string {

@@ -1,4 +1,4 @@
-import { capital, type Example, type FailingExample, list, type Rule } from './rule.ts';
+import { type Example, type FailingExample, list, type Rule } from './rule.ts';
 import { sketch } from './sketch.ts';
 
 /** C06: every state settles unless the intent says otherwise. */
@@ -21,11 +21,11 @@ export const doesNotSettle: Rule = {
     const groups = Map.groupBy(restless, ({ relays }) => relays.join(' '));
     return [...groups.values()].map((group) => {
       const { relays, state } = group[0]!;
-      const reason = state.reason === undefined ? '' : ` ${capital(state.reason.replace(/^does not settle: /, ''))}.`;
+      const reason = state.reason === undefined ? '.' : `: ${state.reason.replace(/^does not settle: /, '')}.`;
       return {
         parts: relays,
         states: group.map((each) => each.state.inputs),
-        message: `Relay ${list(relays)} never comes to rest ${look.stateWords(state.inputs)}.${reason}`,
+        message: `Relay ${list(relays)} never comes to rest ${look.stateWords(state.inputs)}${reason}`,
       };
     });
   },
@@ -53,7 +53,7 @@ export const fails: FailingExample[] = [
     title: 'the coil behind its own rest contact',
     netlist: buzzer,
     messages: [
-      'Relay k never comes to rest with sw on. K drops its own supply (coil at 13.8 V released, 0.0 V pulled in).',
+      'Relay k never comes to rest with sw on: k drops its own supply (coil at 13.8 V released, 0.0 V pulled in).',
     ],
   },
 ];

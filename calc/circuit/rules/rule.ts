@@ -22,6 +22,8 @@ export interface Written {
   /** Highest and lowest supply that the states were solved at [V]. */
   highestV: number;
   lowestV: number;
+  /** Everything off, engine off. */
+  standby: { inputs: InputState; drawMa: number };
 }
 
 /** What a rule looks at. */

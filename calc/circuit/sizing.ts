@@ -1,0 +1,443 @@
+import { METRIC_SIZES_MM2 } from '../conductor.ts';
+import { type Fuse, type FuseOptions, fuseFor } from '../fuse.ts';
+import { type GaugeOptions, gaugeFor } from '../gauge.ts';
+import { STOCKED_FUSES_A } from '../tables/workshop.ts';
+import { CurrentPaths } from './current-paths.ts';
+import type { Circuit, Element, FusePart, Netlist, Solution } from './model.ts';
+import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
+import { isConductor, Paths, returnNodes } from './paths.ts';
+import { isLoad } from './problems.ts';
+import { numberOf, type Values, valuesOf } from './quantities.ts';
+import { prepare, type Solver } from './solve.ts';
+import { type TruthTable, truthTable } from './states.ts';
+
+/** What the workshop keeps and how it sizes. */
+export interface Stock {
+  fusesA?: readonly number[] | undefined;
+  wiresMm2?: readonly number[] | undefined;
+  /** Share of a fuse's rating that a steady load may use. */
+  continuousFraction?: number | undefined;
+  /** Allowed drop from source to load, where the load does not say; share of system voltage. */
+  dropFraction?: number | undefined;
+}
+
+/**
+ * How a fuse came by its rating: the question that `fuseFor` answers, and what the circuit has. `fixedA` where the author
+ * chose it.
+ */
+export interface FuseChoice {
+  kind: 'fuse';
+  question: FuseOptions & { fixedA?: number };
+  ratingA: number;
+}
+/** How a wire came by its size: the question that `gaugeFor` answers, and what the circuit has. */
+export interface WireChoice {
+  kind: 'wire';
+  question: GaugeOptions & { fixedMm2?: number };
+  areaMm2: number;
+}
+
+/** A part written `auto` for which there is no answer. It got the safest size there is, and the circuit must not be built. */
+export interface SizingProblem {
+  rule: 'no-fuse-fits' | 'no-wire-fits';
+  part: string;
+  message: string;
+  cure: string;
+}
+
+export interface Sizing {
+  sizes: Sizes;
+  /** Every fuse and wire of the circuit, `auto` or not, by id. */
+  choices: Record<string, FuseChoice | WireChoice>;
+  problems: SizingProblem[];
+}
+
+/** A coil's line may lose this share before the relay is in doubt; common practice, no source. */
+const COIL_DROP_FRACTION = 0.05;
+/** Part of a load's drop budget that stays for wire, however much fixed parts use up: sizes stay sane, a rule complains. */
+const LEAST_SHARE = 0.1;
+/** A wire that carries nothing is still asked for as if it carried this [A]. */
+const LEAST_A = 0.01;
+/** Thinnest wire that a workshop pulls by hand [mm²]; common practice, no source. */
+const LEAST_MM2 = 0.5;
+/** Sizes only grow from round to round, so this many steps are never reached but by a circuit that makes no sense. */
+const MOST_ROUNDS = 8;
+
+/**
+ * Ratings and areas for everything written `auto`, and how each fuse and wire of the circuit was come by.
+ *
+ * A wire is sized for the largest current it carries in any state, at the supply where that is largest. The drop a load
+ * allows is shared along the load's own copper in proportion to length, after what contacts, fuses and fixed wires lose.
+ * A fuse carries the largest current and the inrush behind it; wires with a fixed size cap it, wires written `auto` grow
+ * to suit it. Sizes only ever grow while this is repeated, so it ends, and ends the same every time.
+ *
+ * @param circuit without problems (`circuitProblems`)
+ * @param given job values in calc's units; default the author's
+ * @param stock what the workshop keeps; default calc's own lists
+ * @returns sizes, choices with the questions asked, and what has no answer
+ */
+export function sizeCircuit(circuit: Circuit, given?: Values, stock: Stock = {}): Sizing {
+  return solveSized(circuit, valuesOf(circuit, given), stock).sizing;
+}
+
+/** A circuit with its sizes found, and the states it was solved in at last. */
+export interface SizedCircuit {
+  sizing: Sizing;
+  netlist: Netlist;
+  origin: Origin;
+  solver: Solver;
+  /** At resting, then at charging supply. */
+  table: TruthTable;
+}
+
+/** As `sizeCircuit`, with the solution that the sizes were checked against: a proof needs both. */
+export function solveSized(circuit: Circuit, values: Values, stock: Stock): SizedCircuit {
+  const sizer = new Sizer(circuit, values, stock);
+  const volts = (['resting', 'charging', 'lowest'] as const).map((state) => supplyVolts(circuit, values, state));
+  const [resting, charging, lowest] = volts as [Volts, Volts, Volts];
+  if (sizer.hasOpen) {
+    sizer.learn(truthTable(prepare(sizer.netlist), { supplyVariants: [charging] }));
+    sizer.grow();
+  }
+  for (let round = 0; ; round++) {
+    const solver = prepare(sizer.netlist);
+    const table = truthTable(solver, { supplyVariants: [resting, charging] });
+    sizer.learn(table);
+    // Only electronic loads draw more from less voltage.
+    if (sizer.isElectronic) sizer.learn(truthTable(solver, { supplyVariants: [lowest] }));
+    if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
+    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table };
+  }
+}
+
+type Volts = Record<string, number>;
+
+/** What a wire or fuse has behind it. */
+interface Reach {
+  /** Largest of the smallest fuses over all ways to a wire [A]; infinite where one way has none. */
+  exposureA: Map<string, number>;
+  /** Wires whose last fuse this is, over some way. */
+  behind: Map<string, string[]>;
+  /** For a wire that no fuse protects: the largest fuse it feeds [A]. */
+  feedsA: Map<string, number>;
+}
+
+class Sizer {
+  netlist: Netlist;
+  origin: Origin;
+  /** Something is written `auto`. */
+  readonly hasOpen: boolean;
+  private readonly circuit: Circuit;
+  private readonly values: Values;
+  private readonly stock: Stock;
+  private readonly autoFuses: string[];
+  private readonly autoWires: string[];
+  private readonly sizesMm2: readonly number[];
+  private readonly sizes: Sizes = { ratingA: {}, areaMm2: {} };
+  private readonly maxA = new Map<string, number>();
+  /** Most demanding metres of copper per volt of budget, by wire. */
+  private demands = new Map<string, { lengthM: number; budgetV: number }>();
+  private inrush = new Map<string, { inrushA: number; inrushMs: number }>();
+
+  constructor(circuit: Circuit, values: Values, stock: Stock) {
+    this.circuit = circuit;
+    this.values = values;
+    this.stock = stock;
+    const parts = Object.entries(circuit.parts);
+    this.autoFuses = parts.filter(([, part]) => part.kind === 'fuse' && part.ratingA === 'auto').map(([id]) => id);
+    this.autoWires = Object.keys(circuit.wires).filter((id) => circuit.wires[id]!.areaMm2 === 'auto');
+    this.hasOpen = this.autoFuses.length + this.autoWires.length > 0;
+    const sizes = stock.wiresMm2 ?? METRIC_SIZES_MM2.filter((size) => size >= LEAST_MM2);
+    this.sizesMm2 = [...sizes].sort((a, b) => a - b);
+    // The first solution takes what is not known yet as if it were not there: no drop, hence the most current.
+    ({ netlist: this.netlist, origin: this.origin } = netlistOf(circuit, values, {
+      ratingA: Object.fromEntries(this.autoFuses.map((id) => [id, 100])),
+      areaMm2: Object.fromEntries(this.autoWires.map((id) => [id, this.sizesMm2.at(-1)!])),
+    }));
+  }
+
+  get isElectronic(): boolean {
+    return this.netlist.elements.some((each) => each.kind === 'load' && each.model === 'constant-power');
+  }
+
+  /** Takes in what a solution shows: the largest currents so far, and the ways they go. */
+  learn(table: TruthTable): void {
+    const states = [...table.rows, ...table.reached].map((row) => row.solution).filter((state) => state.settles);
+    for (const state of states) {
+      for (const [id, currentA] of Object.entries(state.currentA)) {
+        const size = Math.abs(currentA);
+        // Rounding must not make a size grow that another run would not.
+        if (size > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, size);
+      }
+    }
+    this.share(states);
+  }
+
+  /** One round: size everything open anew; false where nothing grew. */
+  grow(): boolean {
+    let grew = false;
+    const rate = (id: string, ratingA: number): void => {
+      if (ratingA <= (this.sizes.ratingA[id] ?? 0)) return;
+      this.sizes.ratingA[id] = ratingA;
+      grew = true;
+    };
+    const before = this.reach();
+    for (const id of this.autoFuses) rate(id, this.fuse(id, before, 'to be sized').ratingA);
+    this.resize();
+    const reach = this.autoFuses.length > 0 ? this.reach() : before;
+    for (const id of this.autoWires) {
+      const { areaMm2 } = this.wire(id, reach);
+      if (areaMm2 <= (this.sizes.areaMm2[id] ?? 0)) continue;
+      this.sizes.areaMm2[id] = areaMm2;
+      grew = true;
+    }
+    this.resize();
+    return grew;
+  }
+
+  result(): Sizing {
+    const reach = this.reach();
+    const choices: Sizing['choices'] = {};
+    const problems: SizingProblem[] = [];
+    const refused = (part: string, what: 'fuse' | 'wire', answer: { reasons: string[]; change: string[] }): void => {
+      const message = `No ${what} fits at ${part}. ${answer.reasons.join(' ')}`;
+      problems.push({ rule: `no-${what}-fits`, part, message, cure: answer.change.join(' ') });
+    };
+    for (const [id, part] of Object.entries(this.circuit.parts)) {
+      if (part.kind !== 'fuse') continue;
+      const choice = this.fuse(id, reach, 'as sized');
+      choices[id] = choice;
+      if (part.ratingA !== 'auto') continue;
+      // What the wires were grown for is what the circuit has, whether or not the question has another answer now.
+      choice.ratingA = this.sizes.ratingA[id]!;
+      const answer = fuseFor(choice.question);
+      if (!answer.found) refused(id, 'fuse', answer);
+    }
+    for (const [id, wire] of Object.entries(this.circuit.wires)) {
+      const choice = this.wire(id, reach);
+      choices[id] = choice;
+      if (wire.areaMm2 !== 'auto') continue;
+      choice.areaMm2 = this.sizes.areaMm2[id]!;
+      if (this.serves(choice.question, this.sizesMm2.at(-1)!)) continue;
+      const answer = gaugeFor(choice.question);
+      if (!answer.found) refused(id, 'wire', answer);
+    }
+    return { sizes: this.sizes, choices, problems };
+  }
+
+  /** Writes the sizes found so far into the netlist. */
+  private resize(): void {
+    const elements = this.netlist.elements.map((element): Element => {
+      const ratingA = element.kind === 'fuse' ? this.sizes.ratingA[element.id] : undefined;
+      if (element.kind === 'fuse' && ratingA !== undefined) {
+        const part = this.circuit.parts[element.id];
+        const own = part?.kind === 'fuse' ? part.ohm : undefined;
+        return { ...element, ratingA, ohm: own === undefined ? USUAL.fuseDropV / ratingA : numberOf(own, this.values) };
+      }
+      const areaMm2 = element.kind === 'wire' ? this.sizes.areaMm2[element.id] : undefined;
+      if (element.kind !== 'wire' || areaMm2 === undefined) return element;
+      const limitA = limitOf(areaMm2, conditionsOf(this.circuit.wires[element.id]!, this.values));
+      return { ...element, areaMm2, limitA, ohm: wireOhm(areaMm2, element.lengthM) };
+    });
+    this.netlist = { ...this.netlist, elements };
+  }
+
+  /** Shares every consumer's drop budget along its copper, and adds up inrush behind each fuse. */
+  private share(states: readonly Solution[]): void {
+    const ways = new CurrentPaths(this.netlist);
+    const elements = new Map(this.netlist.elements.map((each) => [each.id, each]));
+    const demands = new Map<string, { lengthM: number; budgetV: number }>();
+    const fuseLoads = new Map<string, string[]>();
+    for (const consumer of this.consumers()) {
+      const state = states.reduce<Solution | undefined>((best, each) => {
+        const [now, was] = [each.currentA[consumer.id] ?? 0, best?.currentA[consumer.id] ?? 0];
+        return Math.abs(now) > Math.abs(was) + 1e-12 ? each : best;
+      }, undefined);
+      if (state === undefined) continue;
+      const path = ways.follow(state, { ...consumer, currentA: state.currentA[consumer.id] ?? 0 });
+      const budgetV = consumer.dropFraction * this.circuit.systemV;
+      let fixedV = 0;
+      let autoM = 0;
+      const wires: Extract<Element, { kind: 'wire' }>[] = [];
+      for (const id of path.elements) {
+        const element =
+          elements.get(id.split('.')[0]!)?.kind === 'relay' ? elements.get(id.split('.')[0]!) : elements.get(id);
+        if (element === undefined) continue;
+        const currentA = this.maxA.get(id) ?? 0;
+        if (element.kind === 'wire' && this.circuit.wires[id] !== undefined) wires.push(element);
+        if (element.kind === 'wire' && this.isAuto(id)) autoM += element.lengthM;
+        else if (element.kind === 'relay') fixedV += currentA * element.contactOhm;
+        // What a resistor or diode takes is meant, and no wire could win it back.
+        else if ('ohm' in element && (element.kind !== 'resistor' || element.joint)) fixedV += currentA * element.ohm;
+        if (element.kind === 'fuse' && consumer.isLoad) append(fuseLoads, id, consumer.id);
+      }
+      for (const wire of wires) {
+        const isAuto = this.isAuto(wire.id);
+        const ownV = isAuto ? 0 : (this.maxA.get(wire.id) ?? 0) * wire.ohm;
+        const demand = {
+          lengthM: autoM + (isAuto ? 0 : wire.lengthM),
+          budgetV: Math.max(budgetV - (fixedV - ownV), LEAST_SHARE * budgetV),
+        };
+        const known = demands.get(wire.id);
+        if (known === undefined || demand.lengthM / demand.budgetV > known.lengthM / known.budgetV) {
+          demands.set(wire.id, demand);
+        }
+      }
+    }
+    this.demands = demands;
+    this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, states)]));
+  }
+
+  private consumers() {
+    return this.netlist.elements.flatMap((element) => {
+      if (element.kind === 'load') {
+        const part = this.circuit.parts[element.id];
+        const own = part !== undefined && isLoad(part) ? part.dropFraction : undefined;
+        const dropFraction = own ?? this.stock.dropFraction ?? USUAL.dropFraction;
+        return [{ id: element.id, plus: element.a, minus: element.b, dropFraction, isLoad: true }];
+      }
+      if (element.kind !== 'relay') return [];
+      const { id, coilP, coilN } = element;
+      return [{ id, plus: coilP, minus: coilN, dropFraction: COIL_DROP_FRACTION, isLoad: false }];
+    });
+  }
+
+  /** First current of the loads that come on together, at its worst. */
+  private inrushOf(loads: readonly string[], states: readonly Solution[]): { inrushA: number; inrushMs: number } {
+    const figures = loads.map((id) => {
+      const part = this.circuit.parts[id];
+      const [inrushA, inrushMs] = part && isLoad(part) ? [part.inrushA, part.inrushMs] : [undefined, undefined];
+      return {
+        id,
+        inrushA: inrushA === undefined ? 0 : numberOf(inrushA, this.values),
+        inrushMs: inrushMs === undefined ? 0 : numberOf(inrushMs, this.values),
+      };
+    });
+    let inrushA = 0;
+    for (const state of states) {
+      const together = figures.filter(({ id }) => state.on[id]);
+      inrushA = Math.max(
+        inrushA,
+        together.reduce((sum, each) => sum + each.inrushA, 0),
+      );
+    }
+    return { inrushA, inrushMs: Math.max(0, ...figures.map((each) => each.inrushMs)) };
+  }
+
+  private reach(): Reach {
+    const returns = returnNodes(this.netlist);
+    const starts = this.netlist.elements.flatMap((each) =>
+      each.kind === 'source' ? [{ node: each.p, start: each.id, ohm: each.ohm }] : [],
+    );
+    const fed = new Paths(this.netlist).search({ starts, through: isConductor, ends: returns, by: 'ohm' });
+    const reach: Reach = { exposureA: new Map(), behind: new Map(), feedsA: new Map() };
+    const fuses = this.netlist.elements.filter((each) => each.kind === 'fuse');
+    for (const wire of this.netlist.elements) {
+      if (wire.kind !== 'wire') continue;
+      const ways = [wire.a, wire.b].flatMap((node) => (returns.has(node) ? [] : (fed.get(node) ?? [])));
+      if (ways.length === 0) continue;
+      const exposureA = Math.max(
+        ...ways.map((way) => (way.lastFuse === undefined ? Number.POSITIVE_INFINITY : way.smallestA)),
+      );
+      reach.exposureA.set(wire.id, exposureA);
+      if (Number.isFinite(exposureA)) {
+        for (const fuse of new Set(ways.map((way) => way.lastFuse!))) append(reach.behind, fuse, wire.id);
+      } else {
+        const next = fuses.filter((fuse) => [fuse.a, fuse.b].some((node) => node === wire.a || node === wire.b));
+        if (next.length > 0) reach.feedsA.set(wire.id, Math.max(...next.map((fuse) => fuse.ratingA)));
+      }
+    }
+    return reach;
+  }
+
+  private fuse(id: string, reach: Reach, wires: 'to be sized' | 'as sized'): FuseChoice {
+    const part = this.circuit.parts[id] as FusePart;
+    const behind = (reach.behind.get(id) ?? []).map((wireId) => {
+      const wire = this.netlist.elements.find((each) => each.kind === 'wire' && each.id === wireId);
+      const laid = this.circuit.wires[wireId];
+      const limitA = wire?.kind === 'wire' ? wire.limitA : 0;
+      // A wire that is still to be sized stops nothing but what even the thickest could not stand behind.
+      const open = wires === 'to be sized' && laid !== undefined && this.isAuto(wireId);
+      const most = open ? limitOf(this.sizesMm2.at(-1)!, conditionsOf(laid, this.values)) : limitA;
+      return { name: this.wireName(wireId), limitA: most };
+    });
+    const strip = part.form === 'strip';
+    const question: FuseChoice['question'] = {
+      currentA: Math.max(this.maxA.get(id) ?? 0, LEAST_A),
+      ...(this.stock.continuousFraction === undefined ? {} : { continuousFraction: this.stock.continuousFraction }),
+      ...this.inrush.get(id),
+      wires: behind.length > 0 ? behind : [{ name: 'no wire', limitA: 100_000 }],
+      // Bolted strip fuses come in the drawer's large ratings and open at the times of the large blade.
+      form: part.form === 'strip' ? 'E' : part.form,
+      ...(strip || this.stock.fusesA ? { stockedA: this.ratings(part) } : {}),
+      systemV: this.circuit.systemV,
+      ...(part.ratingA === 'auto' ? {} : { fixedA: numberOf(part.ratingA, this.values) }),
+    };
+    if (question.fixedA !== undefined) return { kind: 'fuse', question, ratingA: question.fixedA };
+    const answer = fuseFor(question);
+    return { kind: 'fuse', question, ratingA: answer.found ? answer.ratingA : safestFuse(answer) };
+  }
+
+  /** Ratings of this form that the workshop keeps. */
+  private ratings(part: FusePart): readonly number[] {
+    const kept = this.stock.fusesA ?? STOCKED_FUSES_A;
+    const ranges = { F: [2, 30], C: [1, 40], E: [20, 80], strip: [30, 1000] } as const;
+    const [least, most] = ranges[part.form];
+    const fitting = kept.filter((ratingA) => ratingA >= least && ratingA <= most);
+    return fitting.length > 0 ? fitting : kept;
+  }
+
+  private wire(id: string, reach: Reach): WireChoice {
+    const wire = this.circuit.wires[id]!;
+    const demand = this.demands.get(id);
+    const own = { lengthM: numberOf(wire.lengthM, this.values), budgetV: COIL_DROP_FRACTION * this.circuit.systemV };
+    const { lengthM, budgetV } = demand ?? own;
+    const exposureA = reach.exposureA.get(id);
+    const fuseA = exposureA !== undefined && Number.isFinite(exposureA) ? exposureA : reach.feedsA.get(id);
+    const question: WireChoice['question'] = {
+      currentA: Math.max(this.maxA.get(id) ?? 0, LEAST_A),
+      lengthM,
+      systemV: this.circuit.systemV,
+      allowedDropFraction: Math.min(0.5, Math.max(0.001, budgetV / this.circuit.systemV)),
+      conductorC: USUAL.copperC,
+      ...(fuseA === undefined ? {} : { minFuseA: fuseA }),
+      ...conditionsOf(wire, this.values),
+      sizesMm2: this.sizesMm2,
+      ...(wire.areaMm2 === 'auto' ? {} : { fixedMm2: numberOf(wire.areaMm2, this.values) }),
+    };
+    if (question.fixedMm2 !== undefined) return { kind: 'wire', question, areaMm2: question.fixedMm2 };
+    const areaMm2 = this.sizesMm2.find((size) => this.serves(question, size)) ?? this.sizesMm2.at(-1)!;
+    return { kind: 'wire', question, areaMm2 };
+  }
+
+  /** What `gaugeFor` asks of a size, without the working it shows: sizes are tried by the thousand here. */
+  private serves(question: GaugeOptions, areaMm2: number): boolean {
+    const { currentA, lengthM, systemV, allowedDropFraction = USUAL.dropFraction, minFuseA = 0 } = question;
+    const { insulationC = USUAL.insulationC, ambientC = USUAL.ambientC, bundled = 1, engineSpace = false } = question;
+    const slack = 1 + 1e-9;
+    const limitA = limitOf(areaMm2, { insulationC, ambientC, bundled, engineSpace }) * slack;
+    const dropV = currentA * wireOhm(areaMm2, lengthM);
+    return currentA <= limitA && minFuseA <= limitA && dropV <= allowedDropFraction * systemV * slack;
+  }
+
+  private isAuto(wire: string): boolean {
+    return this.circuit.wires[wire]?.areaMm2 === 'auto';
+  }
+
+  private wireName(id: string): string {
+    const owner = this.origin.ownerOf[id] ?? id;
+    return owner === id ? `wire ${id}` : `the pigtail of ${owner}`;
+  }
+}
+
+/** Where no fuse does both: the largest that still protects the wires, else the smallest there is. */
+function safestFuse(answer: Extract<Fuse, { found: false }>): number {
+  const ratings = answer.ratings.map((each) => each.ratingA);
+  return ratings.filter((ratingA) => ratingA <= answer.upperA * (1 + 1e-9)).at(-1) ?? ratings[0]!;
+}
+
+function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}
