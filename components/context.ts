@@ -48,6 +48,8 @@ export interface JobContext {
   local: Readonly<Record<string, number | string>>;
   /** Entries that were refused and are not used, by input name, with the words beside the field. */
   refused: Readonly<Record<string, string>>;
+  /** What the reader is looking at, by name (`data-choose`): `on` inputs, a `part`, a `fault`. Not kept, not in the link. */
+  chosen: Readonly<Record<string, string>>;
 }
 
 /**
@@ -151,6 +153,7 @@ export function jobOf(page: PageContext | undefined): JobContext {
     study: page?.study ?? null,
     local: {},
     refused: {},
+    chosen: {},
   };
 }
 

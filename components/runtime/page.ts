@@ -23,6 +23,8 @@ export interface Page {
   readonly units: ReadonlySignal<UnitChoice>;
   /** Entries that are not used, by input name, with the words beside the field. */
   readonly refused: Signal<Readonly<Record<string, string>>>;
+  /** What the reader is looking at, by name. */
+  readonly chosen: Signal<Readonly<Record<string, string>>>;
   /** What a model gets, without its own inputs. */
   readonly job: ReadonlySignal<JobContext>;
   /** Sets job values together: everything that follows runs once. Values out of range are left out; tells which. */
@@ -72,6 +74,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   const values = signal<Readonly<Record<string, number>>>({ ...defaults, ...numbers(start) });
   const units = signal(unitsFrom(readKept(UNITS_KEY), data.units));
   const refused = signal<Readonly<Record<string, string>>>({});
+  const chosen = signal<Readonly<Record<string, string>>>({});
   const study = computed(() => studyOf(data, values.value));
   const job = computed<JobContext>(() => ({
     circuit: data.circuit,
@@ -81,6 +84,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
     study: study.value,
     local: {},
     refused: refused.value,
+    chosen: chosen.value,
   }));
 
   const changes = (): Kept => {
@@ -106,6 +110,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
     values,
     units,
     refused,
+    chosen,
     job,
     set(wanted) {
       const left: string[] = [];

@@ -7,7 +7,7 @@ import { live } from './live.ts';
  * page is ready.
  */
 const FIRST = ['pointerdown', 'keydown', 'focusin', 'input', 'hashchange'];
-const CONTROLS = '[data-stepper], [data-reset], [data-open]';
+const CONTROLS = '[data-stepper], [data-reset], [data-open], [data-choose], [data-toggle]';
 
 const has = (key: string): boolean => {
   try {

@@ -5,6 +5,7 @@ import { models } from '../models.ts';
 import { inWords, show } from '../show.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 import { bind } from './bind.ts';
+import { wireChoices } from './choose.ts';
 import { type Entry, joinEntries } from './entries.ts';
 import { marker } from './mark.ts';
 import { createPage, type Page, type StudyOf } from './page.ts';
@@ -37,6 +38,7 @@ export async function work(data: PageData): Promise<Page> {
   }
   joinEntries({ root: document, attribute: 'data-in', entries: jobEntries(page) }, page.units, voice.say);
   wirePage(page);
+  wireChoices(page);
 
   let first = true;
   page.job.subscribe(() => {

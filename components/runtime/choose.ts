@@ -1,0 +1,57 @@
+import type { Page } from './page.ts';
+
+/** Controls that say what the reader is looking at: a state of the circuit, a part, a fault. */
+export function wireChoices(page: Page): void {
+  const set = (name: string, value: string): void => {
+    const next = { ...page.chosen.peek() };
+    if (value === '') delete next[name];
+    else next[name] = value;
+    page.chosen.value = next;
+  };
+  const pair = (text: string): [string, string] => {
+    const at = text.indexOf(':');
+    return at < 0 ? [text, ''] : [text.slice(0, at), text.slice(at + 1)];
+  };
+  const press = (control: Element): boolean => {
+    const choose = control.getAttribute('data-choose');
+    const toggle = control.getAttribute('data-toggle');
+    if (choose !== null && !(control instanceof HTMLSelectElement)) {
+      const [name, value] = pair(choose);
+      // an empty value is a choice of its own only where the control says so: `on:` is all inputs off
+      const now = page.chosen.peek()[name];
+      set(name, now === (value || NONE) ? '' : value || NONE);
+      return true;
+    }
+    if (toggle !== null) {
+      const [name, value] = pair(toggle);
+      const list = listOf(page.chosen.peek()[name] ?? control.closest('[data-now]')?.getAttribute('data-now') ?? '');
+      const next = list.includes(value) ? list.filter((each) => each !== value) : [...list, value];
+      set(name, next.join(',') || NONE);
+      return true;
+    }
+    return false;
+  };
+  document.addEventListener('click', (event) => {
+    const control = event.target instanceof Element ? event.target.closest('[data-choose], [data-toggle]') : null;
+    if (control !== null && press(control)) event.preventDefault();
+  });
+  // shapes of a drawing are no buttons: Enter and Space press them
+  document.addEventListener('keydown', (event) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    const control = event.target instanceof SVGElement ? event.target.closest('[data-choose], [data-toggle]') : null;
+    if (control !== null && press(control)) event.preventDefault();
+  });
+  for (const select of document.querySelectorAll<HTMLSelectElement>('select[data-choose]')) {
+    select.disabled = false;
+    select.addEventListener('change', () => set(select.dataset['choose']!, select.value));
+    page.chosen.subscribe((chosen) => {
+      select.value = chosen[select.dataset['choose']!] ?? '';
+    });
+  }
+}
+
+/** Chosen, and nothing in it. */
+export const NONE = '-';
+
+/** The things in a chosen list. */
+export const listOf = (text: string): string[] => (text === NONE || text === '' ? [] : text.split(','));
