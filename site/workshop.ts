@@ -1,8 +1,9 @@
 import { resolve } from 'node:path';
 import type { Circuit } from '../calc/circuit/model.ts';
 import { type Entry, type Reading, readFolder } from './read/folder.ts';
-import type { DataOf, Kind } from './read/kinds.ts';
-import { type Outline, wordsOf } from './read/outline.ts';
+import type { DataKind, DataOf, DocumentKind } from './read/kinds.ts';
+import { closeDocument, openDocument, type ReadDocument } from './read/open.ts';
+import type { Outline } from './read/outline.ts';
 import type { Problem } from './read/source.ts';
 import { circuitOf } from './schemas/circuit.ts';
 import type { GuideData } from './schemas/guide.ts';
@@ -63,7 +64,12 @@ export function workshop(dir = contentDir()): Promise<Workshop> {
   shared[memo] ??= new Map();
   let found = shared[memo].get(dir);
   if (!found) {
-    found = Promise.resolve(workshopOf(readFolder(dir)));
+    const reading = readFolder(dir);
+    const documents = reading.documents.flatMap((file) => {
+      const open = openDocument(file, reading.problems);
+      return open ? [closeDocument(open)] : [];
+    });
+    found = Promise.resolve(workshopOf(reading, documents, reading.problems));
     shared[memo].set(dir, found);
   }
   return found;
@@ -75,7 +81,7 @@ export function remember(shop: Workshop): void {
   shared[memo].set(shop.dir, Promise.resolve(shop));
 }
 
-export function workshopOf(reading: Reading): Workshop {
+export function workshopOf(reading: Reading, documents: readonly ReadDocument[], problems: Problem[]): Workshop {
   const { entries } = reading;
   return {
     dir: reading.dir,
@@ -85,35 +91,40 @@ export function workshopOf(reading: Reading): Workshop {
     relays: named(entries.relays).sort(byId),
     terms: [...(reading.terms?.data?.terms ?? [])].sort((a, b) => a.term.localeCompare(b.term, 'en')),
     synonyms: reading.synonyms?.data?.groups ?? [],
-    circuits: new Map(
-      whole(entries.circuits)
-        .sort(byId)
-        .map(({ id, data }) => [id, circuitOf(id, data)]),
+    circuits: circuitsOf(reading),
+    guides: sound<GuideData>(documents, 'guides').sort(
+      (a, b) => a.data.number.localeCompare(b.data.number, 'en') || byId(a, b),
     ),
-    guides: documents(entries.guides).sort((a, b) => a.data.number.localeCompare(b.data.number, 'en') || byId(a, b)),
-    lessons: documents(entries.lessons).sort((a, b) => a.data.order - b.data.order || byId(a, b)),
-    problems: reading.problems,
+    lessons: sound<LessonData>(documents, 'lessons').sort((a, b) => a.data.order - b.data.order || byId(a, b)),
+    problems,
   };
 }
 
+/** Circuits that hold, by id, in the order of their ids. */
+export const circuitsOf = ({ entries }: Reading): Map<string, Circuit> =>
+  new Map(
+    whole(entries.circuits)
+      .sort(byId)
+      .map(({ id, data }) => [id, circuitOf(id, data)]),
+  );
+
 const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
-type Whole<K extends Kind> = Entry<K> & { data: DataOf<K> };
-const whole = <K extends Kind>(entries: Entry<K>[]): Whole<K>[] =>
-  entries.filter((entry): entry is Whole<K> => entry.data !== undefined);
+type WholeEntry<K extends DataKind> = Entry<K> & { data: DataOf<K> };
+const whole = <K extends DataKind>(entries: Entry<K>[]): WholeEntry<K>[] =>
+  entries.filter((entry): entry is WholeEntry<K> => entry.data !== undefined);
 
-const named = <K extends Kind>(entries: Entry<K>[]): (DataOf<K> & Named)[] =>
+const named = <K extends DataKind>(entries: Entry<K>[]): (DataOf<K> & Named)[] =>
   whole(entries).map((entry) => ({ ...entry.data, id: entry.id, file: entry.source.file }));
 
-function documents<K extends 'guides' | 'lessons'>(
-  entries: Entry<K>[],
-): { id: string; file: string; data: DataOf<K>; outline: Outline; words: number }[] {
-  return whole(entries).flatMap((entry) => {
-    const { id, source, data, parts, outline } = entry;
-    if (!parts || !outline || parts.syntax.length > 0) return [];
-    return [{ id, file: source.file, data, outline, words: wordsOf(parts) }];
-  });
-}
+/** Documents of which a page can be made. */
+const sound = <D extends GuideData | LessonData>(
+  documents: readonly ReadDocument[],
+  kind: DocumentKind,
+): (Named & { data: D; outline: Outline; words: number })[] =>
+  documents.flatMap(({ kind: of, id, file, data, outline, words, sound }) =>
+    of === kind && data && sound ? [{ id, file, data: data as D, outline, words }] : [],
+  );
 
 /** Stands in while a preview runs without a sound shop.yaml; a build never gets here. */
 const UNNAMED: Shop = shopSchema.parse({

@@ -1,11 +1,13 @@
 import { basename, join, resolve } from 'node:path';
-import { type ComponentRule, schemas } from '../../components/schemas.ts';
-import { valuePaths } from '../../components/values.ts';
+import type { ComponentRule } from '../../components/schemas.ts';
 import { filesUnder, type Reading, readFolder } from '../read/folder.ts';
-import { KIND_NAMES, type Kind } from '../read/kinds.ts';
+import type { Kind } from '../read/kinds.ts';
 import type { Problem } from '../read/source.ts';
-import { type Workshop, workshopOf } from '../workshop.ts';
-import type { Content, Names } from './rule.ts';
+import { circuitsOf, type Workshop, workshopOf } from '../workshop.ts';
+import { checkDocuments, contentOf } from './documents.ts';
+import { checkInParallel } from './parallel.ts';
+import { pagesOf } from './routes.ts';
+import type { Known, Names } from './rule.ts';
 import { rules } from './rules/index.ts';
 
 export interface Checked {
@@ -26,56 +28,52 @@ export interface CheckOptions {
 /** Reads a content folder and holds it against every rule. Nothing is thrown for what an author did. */
 export async function check(dir: string, options: CheckOptions = {}): Promise<Checked> {
   const reading = readFolder(resolve(dir));
-  const workshop = workshopOf(reading);
-  const content: Content = {
-    reading,
-    workshop,
-    components: options.components ?? schemas,
-    valuePaths: perCircuit(workshop),
-    calculators: options.calculators ?? [],
-    names: namesIn(reading),
-  };
-  const problems = [...reading.problems];
-  for (const rule of rules) problems.push(...rule.check(content));
+  const known = knownOf(reading, options.calculators ?? []);
+  const content = contentOf(known, options.components);
+  const { documents, problems } = options.components
+    ? checkDocuments(reading.documents, content)
+    : await checkInParallel(reading.documents, known, content);
+  problems.push(...reading.problems);
+  for (const rule of rules) if (rule.whole) problems.push(...rule.whole({ reading, documents, content }));
   problems.sort(byPlace);
-  workshop.problems = problems;
+
+  const { entries, shop, terms, synonyms } = reading;
   return {
-    workshop,
+    workshop: workshopOf(reading, documents, problems),
     problems,
     errors: problems.filter(({ severity }) => severity === 'error').length,
-    files: filesOf(reading),
+    files:
+      reading.documents.length +
+      Object.values(entries).reduce((sum, { length }) => sum + length, 0) +
+      [shop, terms, synonyms].filter(Boolean).length,
   };
 }
 
-function namesIn(reading: Reading): Names {
-  const ids = (kind: Kind) => new Set(reading.entries[kind].map(({ id }) => id));
+function knownOf(reading: Reading, calculators: readonly string[]): Known {
+  const names = namesIn(reading);
   return {
-    guides: ids('guides'),
-    lessons: ids('lessons'),
-    circuits: ids('circuits'),
-    vehicles: ids('vehicles'),
-    traits: ids('traits'),
-    relays: ids('relays'),
-    surfaces: new Set(filesUnder(join(reading.dir, 'surfaces')).map((path) => basename(path, '.yaml'))),
+    names,
+    circuits: circuitsOf(reading),
+    terms: reading.terms?.data?.terms ?? [],
+    images: reading.images,
+    calculators,
+    pages: pagesOf({ ...names, calculators }),
   };
 }
 
-function perCircuit(workshop: Workshop): Content['valuePaths'] {
-  const known = new Map<string, readonly string[]>();
-  return (id) => {
-    let paths = known.get(id);
-    if (!paths) {
-      const circuit = workshop.circuits.get(id);
-      paths = circuit ? valuePaths(circuit) : [];
-      known.set(id, paths);
-    }
-    return paths;
+function namesIn({ dir, entries, documents }: Reading): Names {
+  const ids = (of: readonly { id: string }[]) => new Set(of.map(({ id }) => id));
+  const written = (kind: Kind) => ids(documents.filter((document) => document.kind === kind));
+  return {
+    guides: written('guides'),
+    lessons: written('lessons'),
+    circuits: ids(entries.circuits),
+    vehicles: ids(entries.vehicles),
+    traits: ids(entries.traits),
+    relays: ids(entries.relays),
+    surfaces: new Set(filesUnder(join(dir, 'surfaces')).map((path) => basename(path, '.yaml'))),
   };
 }
-
-const filesOf = (reading: Reading): number =>
-  KIND_NAMES.reduce((sum, kind) => sum + reading.entries[kind].length, 0) +
-  [reading.shop, reading.terms, reading.synonyms].filter(Boolean).length;
 
 function byPlace(a: Problem, b: Problem): number {
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;

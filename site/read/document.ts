@@ -13,7 +13,7 @@ export interface Tag {
   parent: Tag | undefined;
   /** Something stands between its tags. */
   filled: boolean;
-  /** Prose inside it, without markup and without its inner components' values. */
+  /** Of a step or check: the prose inside it, without markup and without its inner components' values. */
   text: string;
   /** The tag runs over several lines inside a quotation. */
   brokenInQuote: boolean;
@@ -70,9 +70,16 @@ export function readDocument(source: Source): DocumentParts {
     code: [],
     syntax: problems,
   };
-  const walk = (node: MdastNode, parent: Tag | undefined, heading: Heading | undefined, quoted: boolean): void => {
+  const walk = (
+    node: MdastNode,
+    parent: Tag | undefined,
+    saying: Tag | undefined,
+    heading: Heading | undefined,
+    quoted: boolean,
+  ): void => {
     const offset = node.position?.start.offset ?? 0;
     let holder = parent;
+    let said = saying;
     let title = heading;
     switch (node.type) {
       case 'mdxjsEsm':
@@ -89,7 +96,7 @@ export function readDocument(source: Source): DocumentParts {
         holder = {
           name,
           offset,
-          props: Object.fromEntries(attributes.filter((a) => a.value !== undefined).map((a) => [a.name, a.value])),
+          props: propsOf(attributes),
           attributes,
           faults,
           parent,
@@ -98,6 +105,7 @@ export function readDocument(source: Source): DocumentParts {
           brokenInQuote: quoted && /\n/.test(text.slice(offset, end) + (/^\s*/.exec(text.slice(end))?.[0] ?? '')),
         };
         parts.tags.push(holder);
+        if (SAYING.has(name)) said = holder;
         break;
       }
       case 'link':
@@ -115,18 +123,26 @@ export function readDocument(source: Source): DocumentParts {
       case 'inlineCode': {
         const words = node.value ?? '';
         if (node.type === 'text') parts.prose.push({ text: words, offset });
-        for (let tag = parent; tag; tag = tag.parent) tag.text += words;
+        if (said) said.text += words;
         if (title) title.text += words;
         break;
       }
     }
-    for (const child of node.children ?? []) walk(child, holder, title, quoted || node.type === 'blockquote');
+    for (const child of node.children ?? []) walk(child, holder, said, title, quoted || node.type === 'blockquote');
     // Two paragraphs of one tag must not run together in its text.
-    if (BLOCKS.has(node.type)) for (let tag = parent; tag; tag = tag.parent) if (tag.text !== '') tag.text += ' ';
+    if (said && said.text !== '' && BLOCKS.has(node.type)) said.text += ' ';
   };
-  walk(tree, undefined, undefined, false);
-  for (const tag of parts.tags) tag.text = tag.text.replace(/\s+/g, ' ').trim();
+  walk(tree, undefined, undefined, undefined, false);
+  for (const tag of parts.tags) if (tag.text !== '') tag.text = tag.text.replace(/\s+/g, ' ').trim();
   return parts;
 }
 
+/** Components whose words are asked for apart from their page: on a job card, in a list. */
+const SAYING = new Set(['Step', 'Check']);
 const BLOCKS = new Set(['paragraph', 'heading', 'listItem', 'tableCell', 'mdxJsxFlowElement']);
+
+function propsOf(attributes: readonly Attribute[]): Record<string, unknown> {
+  const props: Record<string, unknown> = {};
+  for (const { name, value } of attributes) if (value !== undefined) props[name] = value;
+  return props;
+}

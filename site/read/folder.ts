@@ -3,22 +3,18 @@ import { basename, join } from 'node:path';
 import type { z } from 'zod';
 import { shopSchema } from '../schemas/shop.ts';
 import { synonymsSchema, termsSchema } from '../schemas/terms.ts';
-import { type DocumentParts, readDocument } from './document.ts';
-import { type DataOf, KIND_NAMES, KINDS, type Kind } from './kinds.ts';
-import { type Outline, outlineOf } from './outline.ts';
+import { type DataKind, type DataOf, DOCUMENT_KINDS, type DocumentKind, KIND_NAMES, KINDS } from './kinds.ts';
 import { type Problem, readSource, Source, shownPath } from './source.ts';
 import { readYaml } from './yaml.ts';
 
-/** One content file as read. `data` is there when its schema accepts it; `parts` when it is MDX. */
-export interface Entry<K extends Kind = Kind> {
+/** One YAML file as read. `data` is there when its schema accepts it. */
+export interface Entry<K extends DataKind = DataKind> {
   kind: K;
   id: string;
   source: Source;
   data: DataOf<K> | undefined;
   /** What its author wrote, whether it holds or not. */
   raw: unknown;
-  parts: DocumentParts | undefined;
-  outline: Outline | undefined;
   /** Where a field stands in the file. */
   offsetOf(path: readonly PropertyKey[]): number;
 }
@@ -26,13 +22,19 @@ export interface Entry<K extends Kind = Kind> {
 export interface Single<T> {
   source: Source;
   data: T | undefined;
-  offsetOf(path: readonly PropertyKey[]): number;
+}
+/** A guide or lesson by its name, not opened yet: there may be thousands, so they are opened one by one. */
+export interface DocumentFile {
+  kind: DocumentKind;
+  id: string;
+  path: string;
 }
 
-/** Everything of a content folder, with what was wrong in reading it. The rules look at this. */
+/** Everything of a content folder but the bodies of guides and lessons, with what was wrong in reading it. */
 export interface Reading {
   dir: string;
-  entries: { [K in Kind]: Entry<K>[] };
+  entries: { [K in DataKind]: Entry<K>[] };
+  documents: DocumentFile[];
   shop: Single<z.infer<typeof shopSchema>> | undefined;
   terms: Single<z.infer<typeof termsSchema>> | undefined;
   synonyms: Single<z.infer<typeof synonymsSchema>> | undefined;
@@ -43,68 +45,45 @@ export interface Reading {
 
 export function readFolder(dir: string): Reading {
   const problems: Problem[] = [];
-  const reading: Reading = {
+  const entries = Object.fromEntries(KIND_NAMES.map((kind) => [kind, [] as Entry[]])) as unknown as Reading['entries'];
+  const documents: DocumentFile[] = [];
+  for (const kind of KIND_NAMES) {
+    const { ending, one } = KINDS[kind];
+    for (const name of filesUnder(join(dir, kind))) {
+      const path = join(dir, kind, name);
+      const id = basename(name).slice(0, -ending.length);
+      if (!name.endsWith(ending))
+        problems.push(fileProblem(path, `not read: a ${one} is a file that ends in ${ending}`));
+      else if (isDocumentKind(kind)) documents.push({ kind, id, path });
+      else {
+        const entry = readEntry(kind, id, path, problems);
+        if (entry) (entries[kind] as Entry[]).push(entry);
+      }
+    }
+  }
+  return {
     dir,
-    entries: { guides: [], lessons: [], circuits: [], vehicles: [], traits: [], relays: [] },
-    shop: undefined,
-    terms: undefined,
-    synonyms: undefined,
+    entries,
+    documents,
+    shop: readSingle(join(dir, 'shop.yaml'), shopSchema, problems, true),
+    terms: readSingle(join(dir, 'terms.yaml'), termsSchema, problems, false),
+    synonyms: readSingle(join(dir, 'synonyms.yaml'), synonymsSchema, problems, false),
     images: filesUnder(join(dir, 'images')),
     problems,
   };
-  for (const kind of KIND_NAMES) {
-    for (const path of filesUnder(join(dir, kind))) {
-      const entry = readEntry(kind, join(dir, kind, path), problems);
-      if (entry) (reading.entries[kind] as Entry[]).push(entry);
-    }
-  }
-  reading.shop = readSingle(join(dir, 'shop.yaml'), shopSchema, problems, true);
-  reading.terms = readSingle(join(dir, 'terms.yaml'), termsSchema, problems, false);
-  reading.synonyms = readSingle(join(dir, 'synonyms.yaml'), synonymsSchema, problems, false);
-  return reading;
 }
 
-function readEntry<K extends Kind>(kind: K, path: string, problems: Problem[]): Entry<K> | undefined {
-  const { ending, one, schema } = KINDS[kind];
-  if (!path.endsWith(ending)) {
-    problems.push(fileProblem(path, `not read: a ${one} is a file that ends in ${ending}`));
-    return undefined;
-  }
+const isDocumentKind = (kind: string): kind is DocumentKind => (DOCUMENT_KINDS as readonly string[]).includes(kind);
+
+function readEntry<K extends DataKind>(kind: K, id: string, path: string, problems: Problem[]): Entry<K> | undefined {
   const source = readSource(path);
   if (!(source instanceof Source)) {
     problems.push(source);
     return undefined;
   }
-  const id = basename(path).slice(0, -ending.length);
-  if (ending === '.yaml') {
-    const { data, raw, problems: found, offsetOf } = readYaml(source, schema as z.ZodType);
-    problems.push(...found);
-    return {
-      kind,
-      id,
-      source,
-      data: data as DataOf<K> | undefined,
-      raw,
-      parts: undefined,
-      outline: undefined,
-      offsetOf,
-    };
-  }
-  const parts = readDocument(source);
-  problems.push(...parts.syntax);
-  const outline = outlineOf(source, parts);
-  if (!parts.frontMatter) {
-    // An empty file has a rule of its own; a second message would only repeat it.
-    if (source.text.trim() !== '')
-      problems.push(
-        source.problem(0, `front matter is missing: the file begins with a line ---, the ${one}'s fields, ---`),
-      );
-    return { kind, id, source, data: undefined, raw: undefined, parts, outline, offsetOf: () => 0 };
-  }
-  const read = readYaml(source, schema as z.ZodType, { ...parts.frontMatter, where: 'front matter: ' });
-  problems.push(...read.problems);
-  const { raw, offsetOf } = read;
-  return { kind, id, source, data: read.data as DataOf<K> | undefined, raw, parts, outline, offsetOf };
+  const { data, raw, problems: found, offsetOf } = readYaml(source, KINDS[kind].schema as z.ZodType);
+  problems.push(...found);
+  return { kind, id, source, data: data as DataOf<K> | undefined, raw, offsetOf };
 }
 
 function readSingle<S extends z.ZodType>(
@@ -124,9 +103,9 @@ function readSingle<S extends z.ZodType>(
     problems.push(source);
     return undefined;
   }
-  const { data, problems: found, offsetOf } = readYaml(source, schema);
+  const { data, problems: found } = readYaml(source, schema);
   problems.push(...found);
-  return { source, data, offsetOf };
+  return { source, data };
 }
 
 const fileProblem = (path: string, message: string): Problem => ({

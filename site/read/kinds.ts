@@ -19,3 +19,8 @@ export const KINDS = {
 export type Kind = keyof typeof KINDS;
 export const KIND_NAMES = Object.keys(KINDS) as Kind[];
 export type DataOf<K extends Kind> = z.infer<(typeof KINDS)[K]['schema']>;
+
+/** Kinds with a body of prose and components; the others are plain data. */
+export const DOCUMENT_KINDS = ['guides', 'lessons'] as const;
+export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
+export type DataKind = Exclude<Kind, DocumentKind>;

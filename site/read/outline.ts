@@ -1,8 +1,7 @@
 import type { DocumentParts, Tag } from './document.ts';
-import type { Place, Source } from './source.ts';
 
 /** One stop of the page line. */
-export interface Station extends Place {
+export interface Station {
   kind: 'station';
   id: string;
   title: string;
@@ -13,7 +12,7 @@ export interface Station extends Place {
   steps: Step[];
 }
 /** A hold point: work stops until its checks are done. */
-export interface Hold extends Place {
+export interface Hold {
   kind: 'hold';
   id: string;
   point: string;
@@ -22,26 +21,26 @@ export interface Hold extends Place {
   station: string;
   checks: HoldCheck[];
 }
-export interface HoldCheck extends Place {
+export interface HoldCheck {
   id: string;
   text: string;
   reads?: string;
   unit?: string;
 }
 /** Steps count through the whole guide, from 1. */
-export interface Step extends Place {
+export interface Step {
   id: string;
   number: number;
   station: string;
   text: string;
 }
 /** A component with its plain properties and the stop it stands in. */
-export interface Placed extends Place {
+export interface Placed {
   name: string;
   props: Record<string, unknown>;
   stop: string;
 }
-export interface HeadingMark extends Place {
+export interface HeadingMark {
   depth: number;
   text: string;
   id: string;
@@ -65,7 +64,7 @@ const text = (value: unknown): string | undefined =>
 
 const STRUCTURE = new Set(['Station', 'Steps', 'Step', 'Hold', 'Check']);
 
-export function outlineOf(source: Source, parts: DocumentParts): Outline {
+export function outlineOf(parts: DocumentParts): Outline {
   const outline: Outline = { stations: [], holds: [], stops: [], steps: [], components: [], headings: [], anchors: [] };
   const stopOf = new Map<Tag, Station | Hold>();
   const inside = (tag: Tag): Station | Hold | undefined => {
@@ -77,7 +76,6 @@ export function outlineOf(source: Source, parts: DocumentParts): Outline {
   };
 
   for (const tag of parts.tags) {
-    const place = source.place(tag.offset);
     const id = text(tag.props['id']) ?? '';
     if (id !== '') outline.anchors.push(id);
     const within = inside(tag);
@@ -94,7 +92,6 @@ export function outlineOf(source: Source, parts: DocumentParts): Outline {
         title: text(tag.props['title']) ?? id,
         ...optional,
         steps: [],
-        ...place,
       };
       stopOf.set(tag, station);
       outline.stations.push(station);
@@ -108,30 +105,28 @@ export function outlineOf(source: Source, parts: DocumentParts): Outline {
         title: text(tag.props['title']) ?? id,
         station: station?.id ?? '',
         checks: [],
-        ...place,
       };
       stopOf.set(tag, hold);
       outline.holds.push(hold);
       outline.stops.push(hold);
     } else if (tag.name === 'Step') {
       const station = within?.kind === 'station' ? within : undefined;
-      const step: Step = { id, number: outline.steps.length + 1, station: station?.id ?? '', text: tag.text, ...place };
+      const step: Step = { id, number: outline.steps.length + 1, station: station?.id ?? '', text: tag.text };
       outline.steps.push(step);
       station?.steps.push(step);
     } else if (tag.name === 'Check') {
       const reads = text(tag.props['reads']);
       const unit = text(tag.props['unit']);
       if (within?.kind === 'hold')
-        within.checks.push({ id, text: tag.text, ...(reads && { reads }), ...(unit && { unit }), ...place });
+        within.checks.push({ id, text: tag.text, ...(reads && { reads }), ...(unit && { unit }) });
     }
-    if (!STRUCTURE.has(tag.name))
-      outline.components.push({ name: tag.name, props: tag.props, stop: within?.id ?? '', ...place });
+    if (!STRUCTURE.has(tag.name)) outline.components.push({ name: tag.name, props: tag.props, stop: within?.id ?? '' });
   }
 
   const taken = new Map<string, number>();
   for (const heading of parts.headings) {
     const slug = slugOf(heading.text, taken);
-    outline.headings.push({ depth: heading.depth, text: heading.text, id: slug, ...source.place(heading.offset) });
+    outline.headings.push({ depth: heading.depth, text: heading.text, id: slug });
     outline.anchors.push(slug);
   }
   return outline;

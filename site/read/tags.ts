@@ -19,6 +19,8 @@ export interface OpeningTag {
 }
 
 const SPACE = /\s/;
+const PLAIN = /([^\s=/>{]+)="([^"]*)"/y;
+const NAME = /[^\s=/>{]+/y;
 
 /**
  * Reads an opening tag again from the source, because the Markdown tree gives attributes no place. The tree does say
@@ -44,9 +46,19 @@ export function readTag(text: string, start: number, name: string, count: number
       continue;
     }
     const at = i;
-    while (i < text.length && !/[\s=/>{]/.test(text[i]!)) i++;
-    if (i === at) break;
-    const key = text.slice(at, i);
+    // Nearly every property is `name="text"`; one look takes it whole.
+    PLAIN.lastIndex = i;
+    const plain = PLAIN.exec(text);
+    if (plain) {
+      i = PLAIN.lastIndex;
+      const value = plain[2]!;
+      attributes.push({ name: plain[1]!, offset: at, valueOffset: i - 1 - value.length, value: decode(value) });
+      continue;
+    }
+    NAME.lastIndex = i;
+    const key = NAME.exec(text)?.[0];
+    if (key === undefined) break;
+    i += key.length;
     const afterKey = i;
     while (SPACE.test(text[i] ?? '')) i++;
     if (text[i] !== '=') {

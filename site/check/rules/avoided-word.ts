@@ -1,24 +1,39 @@
-import { documentsOf, type Rule } from '../rule.ts';
+import type { Term } from '../../schemas/terms.ts';
+import type { Rule } from '../rule.ts';
 
 /** One word for one thing: words that terms.yaml says to avoid are pointed out, not refused. */
 export const avoidedWord: Rule = {
   id: 'avoided-word',
-  *check({ reading, workshop }) {
-    const better = new Map<string, string>();
-    for (const { term, avoid } of workshop.terms) for (const word of avoid) better.set(word.toLowerCase(), term);
-    if (better.size === 0) return;
-    const words = [...better.keys()].sort((a, b) => b.length - a.length).map(literally);
-    const search = new RegExp(`(?<![\\p{L}\\p{N}-])(${words.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
-    for (const { source, parts } of documentsOf(reading)) {
-      for (const { text, offset } of parts.prose) {
-        for (const found of text.matchAll(search)) {
-          const term = better.get(found[0].toLowerCase());
-          if (term !== undefined)
-            yield source.problem(offset + found.index, `"${found[0]}": this workshop says "${term}"`, 'warning');
-        }
+  *document({ source, parts }, { terms }) {
+    const search = searchFor(terms);
+    if (!search) return;
+    for (const { text, offset } of parts.prose) {
+      for (const found of text.matchAll(search.words)) {
+        const term = search.better.get(found[0].toLowerCase());
+        if (term !== undefined)
+          yield source.problem(offset + found.index, `"${found[0]}": this workshop says "${term}"`, 'warning');
       }
     }
   },
 };
+
+interface Search {
+  words: RegExp;
+  /** The word to use, by the word to avoid in lower case. */
+  better: Map<string, string>;
+}
+const searches = new WeakMap<readonly Term[], Search | undefined>();
+
+/** One expression for all words of a workshop, made once. */
+function searchFor(terms: readonly Term[]): Search | undefined {
+  if (searches.has(terms)) return searches.get(terms);
+  const better = new Map(terms.flatMap(({ term, avoid }) => avoid.map((word) => [word.toLowerCase(), term] as const)));
+  // The longest first, so that "leisure battery bank" is not cut short.
+  const list = [...better.keys()].sort((a, b) => b.length - a.length).map(literally);
+  const words = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${list.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
+  const search = list.length === 0 ? undefined : { words, better };
+  searches.set(terms, search);
+  return search;
+}
 
 const literally = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

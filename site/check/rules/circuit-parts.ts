@@ -4,9 +4,9 @@ import type { Rule } from '../rule.ts';
 /** A circuit's parts, terminals, wires and wishes fit together. */
 export const circuitParts: Rule = {
   id: 'circuit-parts',
-  *check({ reading, workshop }) {
+  *whole({ reading, content }) {
     for (const { id, source, offsetOf } of reading.entries.circuits) {
-      const circuit = workshop.circuits.get(id);
+      const circuit = content.circuits.get(id);
       if (!circuit) continue;
       for (const { path, message, suggestion } of circuitProblems(circuit)) {
         const full = /[.?!]$/.test(message) ? message : `${message}.`;

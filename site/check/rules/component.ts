@@ -1,39 +1,39 @@
 import { complaints } from '../../read/issues.ts';
 import { didYouMean } from '../../suggest.ts';
-import { documentsOf, type Rule } from '../rule.ts';
+import type { Rule } from '../rule.ts';
 
 /** Components exist, and their properties are what their schemas accept. */
 export const component: Rule = {
   id: 'component',
-  *check({ reading, components }) {
-    const known = Object.keys(components);
-    for (const { source, parts } of documentsOf(reading)) {
-      for (const tag of parts.tags) {
-        const rule = Object.hasOwn(components, tag.name) ? components[tag.name] : undefined;
-        if (!rule) {
-          yield source.problem(tag.offset, `<${tag.name}>: unknown component.${didYouMean(tag.name, known)}`);
-          continue;
-        }
-        const seen = new Set<string>();
-        for (const { name, offset } of tag.attributes) {
-          if (seen.has(name)) yield source.problem(offset, `<${tag.name}>: "${name}" is given twice`);
-          seen.add(name);
-        }
-        const result = rule.props.safeParse(tag.props);
-        if (result.success) continue;
-        for (const { path, key, missing, message } of complaints(
-          result.error.issues,
-          tag.props,
-          rule.props,
-          'property',
-        )) {
-          const name = key !== undefined && path.length === 0 ? key : path[0];
-          const attribute = tag.attributes.find((one) => one.name === name);
-          // A value that is not plain has been reported already; its absence here is no second mistake.
-          if (missing && attribute) continue;
-          const offset = !attribute ? tag.offset : key !== undefined ? attribute.offset : attribute.valueOffset;
-          yield source.problem(offset, `<${tag.name}>: ${message}`);
-        }
+  *document({ source, parts }, { components }) {
+    for (const tag of parts.tags) {
+      const rule = Object.hasOwn(components, tag.name) ? components[tag.name] : undefined;
+      if (!rule) {
+        yield source.problem(
+          tag.offset,
+          `<${tag.name}>: unknown component.${didYouMean(tag.name, Object.keys(components))}`,
+        );
+        continue;
+      }
+      const seen = new Set<string>();
+      for (const { name, offset } of tag.attributes) {
+        if (seen.has(name)) yield source.problem(offset, `<${tag.name}>: "${name}" is given twice`);
+        seen.add(name);
+      }
+      const result = rule.props.safeParse(tag.props);
+      if (result.success) continue;
+      for (const { path, key, missing, message } of complaints(
+        result.error.issues,
+        tag.props,
+        rule.props,
+        'property',
+      )) {
+        const name = key !== undefined && path.length === 0 ? key : path[0];
+        const attribute = tag.attributes.find((one) => one.name === name);
+        // A value that is not plain has been reported already; its absence here is no second mistake.
+        if (missing && attribute) continue;
+        const offset = !attribute ? tag.offset : key !== undefined ? attribute.offset : attribute.valueOffset;
+        yield source.problem(offset, `<${tag.name}>: ${message}`);
       }
     }
   },

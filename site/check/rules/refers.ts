@@ -1,39 +1,42 @@
 import type { Circuit } from '../../../calc/circuit/model.ts';
+import { KINDS } from '../../read/kinds.ts';
+import type { OpenDocument } from '../../read/open.ts';
 import { didYouMean } from '../../suggest.ts';
-import { type Content, type DocumentEntry, documentsOf, type Rule, textAt } from '../rule.ts';
+import { type Content, type Rule, textAt } from '../rule.ts';
 
 /** A property that names something names a thing that is there. What it names stands beside the component's schema. */
 export const refers: Rule = {
   id: 'refers',
-  *check(content) {
-    for (const entry of documentsOf(content.reading)) {
-      for (const tag of entry.parts.tags) {
-        const rule = Object.hasOwn(content.components, tag.name) ? content.components[tag.name] : undefined;
-        if (!rule) continue;
-        const named = Object.entries(rule.refers ?? {});
-        for (const [name, what] of named) {
-          const attribute = tag.attributes.find((one) => one.name === name);
-          if (!attribute) continue;
-          for (const value of [attribute.value].flat()) {
-            if (typeof value !== 'string' || value === '') continue;
-            const message = judge(content, entry, what, value);
-            if (message !== undefined)
-              yield entry.source.problem(attribute.valueOffset, `<${tag.name}>: "${name}" ${message}`);
-          }
+  *document(document, content) {
+    for (const tag of document.parts.tags) {
+      const rule = Object.hasOwn(content.components, tag.name) ? content.components[tag.name] : undefined;
+      if (!rule) continue;
+      const named = Object.entries(rule.refers ?? {});
+      for (const [name, what] of named) {
+        const attribute = tag.attributes.find((one) => one.name === name);
+        if (!attribute) continue;
+        for (const value of [attribute.value].flat()) {
+          if (typeof value !== 'string' || value === '') continue;
+          const message = judge(content, document, what, value);
+          if (message !== undefined)
+            yield document.source.problem(attribute.valueOffset, `<${tag.name}>: "${name}" ${message}`);
         }
-        const asks = rule.circuit === 'always' || (rule.circuit === 'with of' && tag.props['of'] !== undefined);
-        const said = named.some(([name, what]) => what in IN_CIRCUIT && tag.props[name] !== undefined);
-        if (asks && !said && hasNoCircuit(entry))
-          yield entry.source.problem(tag.offset, `<${tag.name}>: needs a circuit, but this ${oneOf(entry)} has none`);
       }
+      const asks = rule.circuit === 'always' || (rule.circuit === 'with of' && tag.props['of'] !== undefined);
+      const said = named.some(([name, what]) => what in IN_CIRCUIT && tag.props[name] !== undefined);
+      if (asks && !said && hasNoCircuit(document))
+        yield document.source.problem(
+          tag.offset,
+          `<${tag.name}>: needs a circuit, but this ${oneOf(document)} has none`,
+        );
     }
   },
 };
 
-const oneOf = ({ kind }: DocumentEntry): string => (kind === 'guides' ? 'guide' : 'lesson');
+const oneOf = ({ kind }: OpenDocument): string => KINDS[kind].one;
 
 /** True only where the front matter was read and names no circuit; a broken one has its own message. */
-const hasNoCircuit = ({ raw }: DocumentEntry): boolean => raw !== undefined && textAt(raw, 'circuit') === undefined;
+const hasNoCircuit = ({ raw }: OpenDocument): boolean => raw !== undefined && textAt(raw, 'circuit') === undefined;
 
 type Known = (content: Content, circuit: Circuit) => readonly string[];
 const partsOf = (circuit: Circuit, kinds?: readonly string[]): string[] =>
@@ -64,27 +67,41 @@ const IN_WORKSHOP: Record<string, { what: string; known: (content: Content) => I
   relayForm: { what: 'relay form', known: ({ names }) => names.relays },
   circuit: { what: 'circuit', known: ({ names }) => names.circuits },
   calculator: { what: 'calculator', known: ({ calculators }) => calculators },
-  image: { what: 'picture in images/', known: ({ reading }) => reading.images },
-  term: { what: 'term', known: ({ workshop }) => workshop.terms.map(({ term }) => term) },
+  image: { what: 'picture in images/', known: ({ images }) => images },
+  term: { what: 'term', known: ({ terms }) => terms.map(({ term }) => term) },
 };
 
-function judge(content: Content, entry: DocumentEntry, what: string, value: string): string | undefined {
+function judge(content: Content, document: OpenDocument, what: string, value: string): string | undefined {
   const place = IN_WORKSHOP[what];
   if (place) {
-    const known = new Set(place.known(content));
-    const held =
-      known.has(value) || (what === 'term' && [...known].some((one) => one.toLowerCase() === value.toLowerCase()));
-    return held ? undefined : `names no ${place.what} "${value}".${didYouMean(value, known)}`;
+    const known = setOf(content, what, place.known);
+    return known.has(what === 'term' ? value.toLowerCase() : value)
+      ? undefined
+      : `names no ${place.what} "${value}".${didYouMean(value, known)}`;
   }
   const asked = IN_CIRCUIT[what];
   if (!asked) return `refers to "${what}", which the check does not know`;
-  const circuitId = textAt(entry.raw, 'circuit');
-  if (hasNoCircuit(entry)) return `names ${asked.what} "${value}", but this ${oneOf(entry)} has no circuit`;
+  const circuitId = textAt(document.raw, 'circuit');
+  if (hasNoCircuit(document)) return `names ${asked.what} "${value}", but this ${oneOf(document)} has no circuit`;
   if (circuitId === undefined) return undefined;
-  const circuit = content.workshop.circuits.get(circuitId);
+  const circuit = content.circuits.get(circuitId);
   // A circuit that is missing or does not hold has its own message.
   if (!circuit) return undefined;
   const known = asked.known(content, circuit);
   if (known.includes(value)) return undefined;
   return `names no ${asked.what} "${value}" of circuit "${circuitId}".${didYouMean(value, known)}`;
+}
+
+const sets = new WeakMap<Content, Map<string, ReadonlySet<string>>>();
+
+/** Names of one kind as a set, made once a check. Terms are written in any case. */
+function setOf(content: Content, what: string, known: (content: Content) => Iterable<string>): ReadonlySet<string> {
+  let made = sets.get(content);
+  if (!made) sets.set(content, (made = new Map()));
+  let set = made.get(what);
+  if (!set) {
+    set = new Set(what === 'term' ? [...known(content)].map((term) => term.toLowerCase()) : known(content));
+    made.set(what, set);
+  }
+  return set;
 }

@@ -1,27 +1,36 @@
 import { extname } from 'node:path';
-import { KIND_NAMES, KINDS } from '../../read/kinds.ts';
+import { KINDS, type Kind } from '../../read/kinds.ts';
+import { type Problem, shownPath } from '../../read/source.ts';
 import { id as idSchema } from '../../schemas/fields.ts';
 import type { Rule } from '../rule.ts';
 
 /** A file's name is its id and its address: it has a plain form, and no other file has it, in capitals or not. */
 export const sameId: Rule = {
   id: 'same-id',
-  *check({ reading }) {
-    for (const kind of KIND_NAMES) {
-      const seen = new Map<string, string>();
-      for (const { id, source } of reading.entries[kind]) {
-        const other = seen.get(id.toLowerCase());
-        if (other !== undefined) {
-          yield source.problem(0, `same ${KINDS[kind].one} id as ${other}: "${id}" would have one address with it`);
-          continue;
-        }
-        seen.set(id.toLowerCase(), source.file);
+  *whole({ reading }) {
+    const seen = new Map<string, string>();
+    const files: { kind: Kind; id: string; path: string }[] = [
+      ...reading.documents,
+      ...Object.values(reading.entries).flatMap((entries) =>
+        entries.map(({ kind, id, source }) => ({ kind, id, path: source.path })),
+      ),
+    ];
+    for (const { kind, id, path } of files) {
+      const { one } = KINDS[kind];
+      const file = shownPath(path);
+      const key = `${kind} ${id.toLowerCase()}`;
+      const other = seen.get(key);
+      if (other !== undefined) yield at(file, `same ${one} id as ${other}: "${id}" would have one address with it`);
+      else {
+        seen.set(key, file);
         if (!idSchema.safeParse(id).success)
-          yield source.problem(
-            0,
-            `file name "${id}${extname(source.file)}" is the ${KINDS[kind].one}'s id: lower case letters, digits and single hyphens`,
+          yield at(
+            file,
+            `file name "${id}${extname(path)}" is the ${one}'s id: lower case letters, digits, single hyphens`,
           );
       }
     }
   },
 };
+
+const at = (file: string, message: string): Problem => ({ file, line: 1, col: 1, message, severity: 'error' });

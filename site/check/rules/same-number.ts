@@ -1,16 +1,25 @@
-import { type Rule, textAt } from '../rule.ts';
+import { openDocument } from '../../read/open.ts';
+import type { Rule } from '../rule.ts';
 
 /** The number on the card leads to one guide. */
 export const sameNumber: Rule = {
   id: 'same-number',
-  *check({ reading }) {
+  *whole({ documents }) {
     const seen = new Map<string, string>();
-    for (const { source, raw, offsetOf } of reading.entries.guides) {
-      const number = textAt(raw, 'number');
-      if (number === undefined) continue;
-      const other = seen.get(number);
-      if (other === undefined) seen.set(number, source.file);
-      else yield source.problem(offsetOf(['number']), `front matter: number "${number}" is already that of ${other}`);
+    for (const { kind, id, file, path, data } of documents) {
+      if (kind !== 'guides' || !data || !('number' in data)) continue;
+      const other = seen.get(data.number);
+      if (other === undefined) {
+        seen.set(data.number, file);
+        continue;
+      }
+      // The file was closed long ago; where the number stands in it is asked only now that it matters.
+      const open = openDocument({ kind, id, path }, []);
+      if (open)
+        yield open.source.problem(
+          open.offsetOf(['number']),
+          `front matter: number "${data.number}" is already that of ${other}`,
+        );
     }
   },
 };

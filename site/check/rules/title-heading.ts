@@ -1,11 +1,10 @@
-import { documentsOf, type Rule } from '../rule.ts';
+import type { Rule } from '../rule.ts';
 
 /** The title heads the page already. */
 export const titleHeading: Rule = {
   id: 'title-heading',
-  *check({ reading }) {
-    for (const { source, parts } of documentsOf(reading))
-      for (const { depth, offset } of parts.headings)
-        if (depth === 1) yield source.problem(offset, "a heading of level 1 is the title's own: begin with ##");
+  *document({ source, parts }) {
+    for (const { depth, offset } of parts.headings)
+      if (depth === 1) yield source.problem(offset, "a heading of level 1 is the title's own: begin with ##");
   },
 };
