@@ -60,6 +60,21 @@ export function bundleFactor({
 const stepOf = (conductors: number, table: readonly Step[]): Step =>
   table.find((row) => conductors >= row.from && conductors <= row.to)!;
 
+/**
+ * A current read from a chart, brought down by each factor that applies: altitude, bundle, air.
+ *
+ * @param options `currentA` 0 to 10 000; `factors` 0 to 2 each.
+ * @returns amperes.
+ * @throws TypeError or RangeError when a value is out of range.
+ * Formula: product of all.
+ * @source FAA AC 43.13-1B par. 11-69 example 2.
+ * @example deratedA({ currentA: 47, factors: [0.91, 0.6] }) // 25.66
+ */
+export function deratedA({ currentA, factors }: { currentA: number; factors: readonly number[] }): number {
+  within('deratedA', 'currentA', currentA, 0, 10_000, 'A');
+  return factors.reduce((amps, factor) => amps * within('deratedA', 'factors', factor, 0, 2), currentA);
+}
+
 /** What a published table allows. */
 export interface Allowed {
   allowedA: number;

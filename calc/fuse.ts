@@ -252,3 +252,18 @@ export function fuseCurrentMa({ dropMv, resistanceMOhm }: { dropMv: number; resi
   positive('fuseCurrentMa', 'resistanceMOhm', resistanceMOhm, 'mΩ');
   return (finite('fuseCurrentMa', 'dropMv', dropMv) / resistanceMOhm) * 1000;
 }
+
+/**
+ * Time in which a current brings a let-through: how long a fuse melts, for short times only. Below about five times its
+ * rating heat leaves the fuse and `fuseOpens` holds instead.
+ *
+ * @param options `i2tA2S` melting or let-through integral, above 0 A²s; `currentA` above 0 A.
+ * @returns seconds.
+ * @throws TypeError or RangeError when a value is not above 0.
+ * Formula: t = I²t / I².
+ * @source definition of I²t.
+ * @example i2tTimeS({ i2tA2S: 100, currentA: 50 }) // 0.04
+ */
+export function i2tTimeS({ i2tA2S, currentA }: { i2tA2S: number; currentA: number }): number {
+  return positive('i2tTimeS', 'i2tA2S', i2tA2S, 'A²s') / positive('i2tTimeS', 'currentA', currentA, 'A') ** 2;
+}

@@ -36,6 +36,7 @@ export const PULL_FORCES: readonly PullRow[] = [
     [8, 90],
     [6, 100, 'memory'],
     [4, 140],
+    [3, 160, 'memory'],
     [2, 180],
     [1, 200, 'memory'],
     [0, 250, 'memory'],

@@ -7,13 +7,14 @@ import {
   factorTo20C,
   resistivity,
   sae,
+  tables,
 } from '../../../calc/index.ts';
-import { METALS, TRADE_RESISTIVITIES } from '../../../calc/tables/copper.ts';
 import { num, type Shape, word } from '../row.ts';
 
 const cmilPerFt = (value: number): number => convert({ value, from: 'ohm mm2/m', to: 'ohm cmil/ft' });
+const metalOf = (name: unknown) => tables.METALS.find((row) => row.metal === name);
 
-/** Sizes, what copper is, and what it resists. */
+/** Sizes, what copper is, and what a metre of it resists. */
 export const wire: readonly Shape[] = [
   {
     needs: ['gaugeAwg'],
@@ -34,52 +35,69 @@ export const wire: readonly Shape[] = [
     answer: (inputs) => sae({ gaugeSae: num(inputs, 'gaugeSae') }),
   },
   {
+    needs: ['gaugeSae'],
+    gives: ['metricNameMm2'],
+    answer: ({ gaugeSae }) => tables.SAE_METRIC_NAMES.find((row) => row.gaugeSae === gaugeSae),
+  },
+  {
+    needs: ['gaugeAwg'],
+    gives: ['nearestMetricMm2'],
+    answer: ({ gaugeAwg }) => tables.VEHICLE_METRIC_NAMES.find((row) => row.gaugeAwg === gaugeAwg),
+  },
+  {
     needs: ['gaugeAwg', 'temperatureC'],
     gives: ['resistanceOhmPerM'],
     answer: (inputs) =>
-      conductorResistance({
-        gaugeAwg: num(inputs, 'gaugeAwg'),
-        temperatureC: num(inputs, 'temperatureC'),
-      }),
+      conductorResistance({ gaugeAwg: num(inputs, 'gaugeAwg'), temperatureC: num(inputs, 'temperatureC') }),
   },
   {
     needs: ['areaMm2', 'conductor', 'temperatureC'],
     gives: ['resistanceOhmPerM'],
     answer: (inputs) => {
-      const conductor = word(inputs, 'conductor');
-      if (!CONDUCTORS.includes(conductor as Conductor)) return undefined;
-      return {
-        resistanceOhmPerM: conductorResistance({
-          areaMm2: num(inputs, 'areaMm2'),
-          temperatureC: num(inputs, 'temperatureC'),
-          conductor: conductor as Conductor,
-        }).resistanceOhmPerM,
-      };
+      const named = word(inputs, 'conductor');
+      const conductor = CONDUCTORS.find((each) => each === named);
+      if (conductor === undefined) return undefined;
+      return resistance(inputs, conductor);
     },
+  },
+  {
+    // Road-vehicle cable: the row names no class, its source names the standard.
+    needs: ['areaMm2', 'temperatureC'],
+    gives: ['resistanceOhmPerM'],
+    answer: (inputs, { source }) => (/ISO (6722|19642)/.test(source) ? resistance(inputs, 'iso6722') : undefined),
+  },
+  {
+    needs: ['gaugeAwg', 'plating', 'temperatureC'],
+    gives: ['resistanceOhmPerM'],
+    answer: ({ gaugeAwg, plating, temperatureC }) =>
+      plating === 'nickel' && temperatureC === 20
+        ? tables.NICKEL_PLATED.find((row) => row.gaugeAwg === gaugeAwg)
+        : undefined,
   },
   {
     needs: ['material', 'temperatureC'],
     gives: ['resistivityOhmMm2PerM', 'resistivityOhmCmilPerFt'],
     answer: (inputs) => {
-      const metal = METALS.find((row) => row.metal === inputs['material'])?.metal;
-      if (metal === undefined) return undefined;
-      const { resistivityOhmMm2PerM } = resistivity({ metal, temperatureC: num(inputs, 'temperatureC') });
+      const row = metalOf(inputs['material']);
+      if (row === undefined) return undefined;
+      const temperatureC = num(inputs, 'temperatureC');
+      const { resistivityOhmMm2PerM } = resistivity({ metal: row.metal, temperatureC });
       return { resistivityOhmMm2PerM, resistivityOhmCmilPerFt: cmilPerFt(resistivityOhmMm2PerM) };
     },
   },
   {
     needs: ['material', 'referenceTemperatureC'],
     gives: ['tempCoefficientPerK'],
-    answer: (inputs) => {
-      const row = METALS.find((each) => each.metal === inputs['material']);
-      return row?.referenceC === inputs['referenceTemperatureC'] ? row : undefined;
+    answer: ({ material, referenceTemperatureC }) => {
+      const row = metalOf(material);
+      return row?.referenceC === referenceTemperatureC ? row : undefined;
     },
   },
   {
     needs: ['use'],
     may: ['temperatureC'],
     gives: ['resistivityOhmCmilPerFt'],
-    answer: (inputs) => TRADE_RESISTIVITIES.find((row) => row.use === inputs['use']),
+    answer: ({ use }) => tables.TRADE_RESISTIVITIES.find((row) => row.use === use),
   },
   {
     needs: ['temperatureC'],
@@ -87,3 +105,11 @@ export const wire: readonly Shape[] = [
     answer: (inputs) => ({ factorTo20C: factorTo20C({ temperatureC: num(inputs, 'temperatureC') }) }),
   },
 ];
+
+function resistance(inputs: Parameters<Shape['answer']>[0], conductor: Conductor): object {
+  return conductorResistance({
+    areaMm2: num(inputs, 'areaMm2'),
+    temperatureC: num(inputs, 'temperatureC'),
+    conductor,
+  });
+}
