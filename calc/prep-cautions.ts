@@ -160,7 +160,8 @@ export const PREP_CAUTIONS: readonly CautionRule[] = [
   {
     id: 'wetting-is-not-ready',
     severity: 'note',
-    when: ({ surface, usesTape }) => usesTape && surface.energyClass === 'low',
+    when: ({ surface, usesTape }) =>
+      usesTape && surface.energyClass === 'low' && !surface.procedure.includes('water-break'),
     text: () =>
       'Alcohol wets nearly every plastic, prepared or not, and water beads here even when it is clean: neither says it is ready.',
   },

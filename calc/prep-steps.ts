@@ -186,6 +186,6 @@ const MAKE: Record<PrepStepId, (context: StepContext) => Words> = {
 /** A step's words for this surface, tape and place; the surface's own words take the place of the general ones. */
 export function prepStep(id: PrepStepId, context: StepContext): PrepStep {
   const words = MAKE[id](context);
-  const own = context.surface.words?.[id];
+  const own = context.surface.stepWords?.[id];
   return { id, ...words, ...(own === undefined ? {} : { do: own }) };
 }

@@ -106,6 +106,8 @@ export interface SurfaceFacts {
   solventStressRisk: Risk;
   bond: (typeof BONDS)[number];
   bondWhy: string;
+  /** Silicone adhesive holds here though no other tape does. */
+  siliconeTape?: boolean | undefined;
   /** Factor on the tape area; 1.5 where nobody gave one. */
   areaFactor?: number | undefined;
   /** Never on this surface, with the reason. */
@@ -115,7 +117,7 @@ export interface SurfaceFacts {
   abrade: { use: (typeof ABRADE_USES)[number]; how: string };
   primer: { kind: PrimerKind; use: (typeof PRIMER_USES)[number]; why: string } | null;
   /** Own words for a step of this surface, in place of the general ones. */
-  words?: Readonly<Partial<Record<PrepStepId, string>>> | undefined;
+  stepWords?: Readonly<Partial<Record<PrepStepId, string>>> | undefined;
   /** How to fix mechanically here. */
   fixing: string;
   /** Do not warm it above this [°C]. */

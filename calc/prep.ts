@@ -199,7 +199,7 @@ function fixingFor(o: {
   nearPeople: boolean;
 }): { fixing: Fixing; reasons: string[] } {
   const { surface, tape, place, massKg, need } = o;
-  const silicone = surface.bond === 'no tape' && tape.silicone && surface.energyClass === 'low' && !surface.porous;
+  const silicone = surface.bond === 'no tape' && tape.silicone && surface.siliconeTape === true;
   if (surface.bond === 'no tape' && !silicone) return { fixing: 'fix mechanically', reasons: [surface.bondWhy] };
 
   const against: string[] = [];
@@ -260,7 +260,9 @@ function stepIds(o: {
   if (surfaceC > APPLICATION_GATE.refuseAboveC) wanted.add('cool');
   if (soil === 'oil' || soil === 'wax') wanted.add('degrease');
   if (soil === 'wax') wanted.add('soap-water');
-  if (abrades) wanted.add('abrade').add('ipa-wipe-2');
+  if (abrades) wanted.add('abrade');
+  // Alcohol on a porous surface only soaks in: dust is vacuumed off there.
+  if (abrades && !surface.porous) wanted.add('ipa-wipe-2');
 
   if (surface.primer !== null && primerWanted(surface.primer, tape, place, soil, o.weakTrial)) {
     wanted.add(PRIMERS[surface.primer.kind].step).add('flash-off');
@@ -292,7 +294,7 @@ function withoutHarm(wanted: Set<PrepStepId>, surface: SurfaceFacts): Set<PrepSt
     const solvent = STEP_SOLVENT[id];
     if (solvent === undefined || !banned.has(solvent)) continue;
     wanted.delete(id);
-    if (solvent === 'alcohol' || solvent === 'degreaser') wanted.add('soap-water');
+    if ((solvent === 'alcohol' || solvent === 'degreaser') && !surface.porous) wanted.add('soap-water');
   }
   const primed = Object.values(PRIMERS).some(({ step }) => wanted.has(step));
   if (!primed) wanted.delete('flash-off');
