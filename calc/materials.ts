@@ -53,7 +53,10 @@ export { type PrepStep, prepStep, type StepContext } from './prep-steps.ts';
 export {
   ABRADE_USES,
   BONDS,
+  PAINT_PROMOTER_FLASH_OFF,
   PREP_STEPS,
+  PRIMER_HYGIENE,
+  PRIMER_PRACTICE,
   PRIMER_USES,
   PRIMERS,
   type PrepStepId,

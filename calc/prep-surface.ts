@@ -77,12 +77,56 @@ export const STEP_SOLVENT: Readonly<Partial<Record<PrepStepId, Solvent>>> = {
 };
 
 export const PRIMERS = {
-  silane: { step: 'prime-silane', name: 'silane primer', discolours: false },
-  cpo: { step: 'prime-cpo', name: 'promoter for low-energy plastic (chlorinated polyolefin)', discolours: true },
-  universal: { step: 'prime-universal', name: 'universal adhesion promoter', discolours: true },
-  'self-etch': { step: 'prime-self-etch', name: 'self-etch primer', discolours: false },
-} as const satisfies Record<string, { step: PrepStepId; name: string; discolours: boolean }>;
+  silane: { step: 'prime-silane', name: 'silane primer', discolours: false, suits: ['glass', 'frit-glass'] },
+  cpo: {
+    step: 'prime-cpo',
+    name: 'promoter for low-energy plastic (chlorinated polyolefin)',
+    discolours: true,
+    suits: ['pp', 'tpo', 'pe'],
+  },
+  universal: {
+    step: 'prime-universal',
+    name: 'universal adhesion promoter',
+    discolours: true,
+    suits: ['abs', 'pc-abs', 'vinyl', 'paint', 'powder-coat', 'metals'],
+  },
+  'self-etch': {
+    step: 'prime-self-etch',
+    name: 'self-etch primer',
+    discolours: false,
+    suits: ['bare metals', 'glass'],
+  },
+} as const satisfies Record<string, { step: PrepStepId; name: string; discolours: boolean; suits: readonly string[] }>;
 export type PrimerKind = keyof typeof PRIMERS;
+
+/** How a tape primer goes on. No sourced flash-off time exists for tape: the figure at hand is for paint. */
+export const PRIMER_PRACTICE = {
+  thinCoat: true,
+  flashOff: 'by the label; touch-dry, then tape at once',
+  onVisibleFaces: 'only inside the footprint, after spot-test',
+  source: 'common practice, no source',
+  at: '-',
+  read: 'common practice',
+} as const;
+
+/** Hygiene of putting primer on. */
+export const PRIMER_HYGIENE = {
+  oneDirection: true,
+  dipOnce: true,
+  disposableApplicator: true,
+  source: 'glass replacement trainer column (2014)',
+  at: 'text',
+  read: 'seen',
+} as const;
+
+/** Flash-off of a plastic promoter before paint [min]; never printed for tape. */
+export const PAINT_PROMOTER_FLASH_OFF = {
+  minMinutes: 3,
+  maxMinutes: 5,
+  source: 'how-to page on promoter before topcoat',
+  at: 'flashing step',
+  read: 'seen',
+} as const;
 
 export const RISKS = ['none', 'low', 'medium', 'high'] as const;
 export type Risk = (typeof RISKS)[number];

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { surfaceRow } from './materials/surface-row.ts';
 import type { Row } from './row.ts';
 
 /** A mistake of the person at the keyboard: one clear line, exit code 2. */
@@ -37,9 +38,10 @@ function fault(row: unknown): string | undefined {
 export async function readRows(file: string): Promise<Row[]> {
   const parsed = await readJson(file);
   if (!Array.isArray(parsed)) throw new UsageError(`${file}: expected an array of rows`);
-  parsed.forEach((row, index) => {
+  const rows = parsed.map((row: unknown) => surfaceRow(row) ?? row);
+  rows.forEach((row, index) => {
     const wrong = fault(row);
     if (wrong !== undefined) throw new UsageError(`${file}: row ${index + 1} ${wrong}`);
   });
-  return parsed.map((row) => ({ about: '', source: '', at: '', read: '', ...(row as object) }) as Row);
+  return rows.map((row) => ({ about: '', source: '', at: '', read: '', ...(row as object) }) as Row);
 }
