@@ -3,7 +3,7 @@ import { type Coverage, combinations } from './coverage.ts';
 import { BLOWS_AT_TIMES_RATING, type Fault, type FaultSet, faultsOf, patchOf } from './fault.ts';
 import type { InputState, Netlist, Solution } from './model.ts';
 import { report } from './report.ts';
-import { type Point, type Solver, solverOf, type Variant } from './solve.ts';
+import { type Frame, type Point, type Solver, solverOf, type Variant } from './solve.ts';
 import { affordable } from './states.ts';
 
 export { applyFault, describeFault, type Fault, type FaultSet, faultsOf } from './fault.ts';
@@ -49,39 +49,27 @@ const NOTHING = 1e-10;
 export function singleFaults(netlist: Netlist | Solver, options: FaultStudyOptions = {}): FaultStudy {
   const solver = solverOf(netlist);
   const supplies = options.supplyVariants ?? [undefined];
-  const faults = Array.isArray(options.faults)
-    ? (options.faults as Fault[])
-    : faultsOf(solver.netlist, options.faults as FaultSet | undefined);
+  const chosen = options.faults;
+  const faults = chosen === undefined || typeof chosen === 'string' ? faultsOf(solver.netlist, chosen) : chosen;
   const most = affordable(solver, Math.max(1, faults.length) * supplies.length, options.mostCombinations);
   const { states, coverage } = combinations(solver.levelIds.slice(0, solver.inputCount), most);
-  const rows: FaultRow[] = [];
   const bench = new Bench(solver);
-  const sound: Outcome[] = [];
+  const rows: FaultRow[] = [];
+  const sound: Sound[] = [];
   for (const volts of supplies) {
     for (const inputs of states) {
       rows.push({ n: rows.length, inputs, ...(volts === undefined ? {} : { volts }) });
-      sound.push(bench.run(undefined, inputs, volts));
+      sound.push(bench.sound(inputs, volts));
     }
   }
   const alike = new Map<string, Omit<FaultResult, 'fault'>>();
   const series = seriesOf(solver);
   const results = faults.map((fault): FaultResult => {
-    const key =
-      fault.kind === 'short'
-        ? `short ${fault.at}`
-        : `${fault.kind} ${fault.kind === 'open' ? (series.get(fault.id) ?? fault.id) : fault.id}`;
+    const { kind, id } = fault;
+    const key = kind === 'short' ? `short ${fault.at}` : `${kind} ${kind === 'open' ? (series.get(id) ?? id) : id}`;
     let found = alike.get(key);
     if (found === undefined) {
-      found = { changed: [], blown: {}, hot: {} };
-      for (const [n, row] of rows.entries()) {
-        const outcome = bench.run(fault, row.inputs, row.volts);
-        const was = sound[n]!;
-        if (outcome !== was && (outcome.settles !== was.settles || outcome.on.some((on, k) => on !== was.on[k]))) {
-          found.changed.push({ n, on: bench.named(outcome.on), settles: outcome.settles });
-        }
-        if (outcome.blown.length > 0) found.blown[n] = outcome.blown.map((k) => solver.branches[k]!.id);
-        if (outcome.hot.length > 0) found.hot[n] = outcome.hot.map((k) => solver.branches[k]!.id);
-      }
+      found = bench.study(fault, sound);
       alike.set(key, found);
     }
     return { fault, ...found };
@@ -107,14 +95,17 @@ export function faultBench(netlist: Netlist | Solver): {
 } {
   const solver = solverOf(netlist);
   const bench = new Bench(solver);
-  const names = (branches: readonly number[]) => branches.map((k) => solver.branches[k]!.id);
   return {
     solver,
     solve(fault, { inputs, volts }) {
-      const { variant, level, cycle, blown, hot } = bench.run(fault, inputs, volts);
+      if (fault === undefined) {
+        const { variant, level, cycle, hot } = bench.sound(inputs, volts);
+        return { solution: report(solver, variant, level, cycle), blown: [], hot: bench.names(hot) };
+      }
+      const { variant, level, cycle, blown, hot } = bench.run(fault, bench.sound(inputs, volts));
       const solution = report(solver, variant, level, cycle);
       for (const load of solver.loads) if (isOpen(fault, load.id)) solution.on[load.id] = false;
-      return { solution, blown: names(blown), hot: names(hot) };
+      return { solution, blown: bench.names(blown), hot: bench.names(hot) };
     },
   };
 }
@@ -130,25 +121,40 @@ export function solveFault(
 
 const isOpen = (fault: Fault | undefined, id: string) => fault?.kind === 'open' && fault.id === id;
 
-/** How one state ended. Loads, fuses and wires by branch number. */
+/** How one state ended. Fuses and wires by branch number. */
 interface Outcome {
-  settles: boolean;
-  /** Of each load that the customer cares about. */
-  on: (boolean | null)[];
-  blown: number[];
-  hot: number[];
+  /** Each load that the customer cares about: 1 on, 0 off, -1 coming and going. */
+  on: Int8Array;
+  blown: readonly number[];
+  hot: readonly number[];
   variant: Variant;
   level: Uint8Array;
+  /** The positions that the relays run through, where they never rest. */
   cycle: Uint8Array[] | undefined;
 }
 
+/** A state of the sound circuit. */
+interface Sound extends Outcome {
+  volts: Record<string, number> | undefined;
+  /** Positions before any relay has moved. */
+  start: Uint8Array;
+  /** Every network that was solved on the way. */
+  trail: Frame[];
+  /** A fuse carries what would blow it even without a fault. */
+  overloaded: boolean;
+}
+
+const NONE: readonly number[] = [];
+
+/** Solves states of one circuit with faults in it, in the same memory. */
 class Bench {
   private readonly solver: Solver;
-  private readonly loads: Solver['loads'];
+  private readonly loads: { id: string; branch: number; onFromV: number }[];
   private readonly fuses: { branch: number; blowsA: number }[] = [];
   private readonly wires: { branch: number; limitA: number }[] = [];
-  private readonly variants = new Map<string, Variant>();
+  /** Variants of the fault at hand, by supply and by the fuses blown. */
   private fault: Fault | undefined;
+  private readonly variants = new Map<Record<string, number> | undefined, Map<string, Variant>>();
 
   constructor(solver: Solver) {
     this.solver = solver;
@@ -162,105 +168,157 @@ class Bench {
     }
   }
 
-  named(on: readonly (boolean | null)[]): Record<string, boolean | null> {
-    return Object.fromEntries(this.loads.map((load, index) => [load.id, on[index]!]));
+  names(branches: readonly number[]): string[] {
+    return branches.map((k) => this.solver.branches[k]!.id);
   }
 
-  run(fault: Fault | undefined, inputs: InputState, volts: Record<string, number> | undefined): Outcome {
+  sound(inputs: InputState, volts: Record<string, number> | undefined): Sound {
+    const { solver } = this;
+    const variant = solver.atVolts(volts);
+    const start = solver.level(variant, inputs);
+    const level = start.slice();
+    const trail: Frame[] = [];
+    const cycle = solver.settle(variant, level, (network, positions) => {
+      const frame = solver.frame(network, positions);
+      trail.push(frame);
+      return frame;
+    });
+    const end = trail.at(-1)!;
+    const overloaded = this.blowing(variant, end).length > 0;
+    const outcome = this.outcome(undefined, variant, level, cycle, NONE, end);
+    return { ...outcome, volts, start, trail, overloaded };
+  }
+
+  /** One fault in every state. */
+  study(fault: Fault, sound: readonly Sound[]): Omit<FaultResult, 'fault'> {
+    const touches = this.touches(fault);
+    const result: Omit<FaultResult, 'fault'> = { changed: [], blown: {}, hot: {} };
+    for (let n = 0; n < sound.length; n++) {
+      const was = sound[n]!;
+      let outcome: Outcome = was;
+      if ((was.overloaded && fault.kind !== 'open') || was.trail.some(touches)) outcome = this.run(fault, was);
+      const settles = outcome.cycle === undefined;
+      let differs = settles !== (was.cycle === undefined);
+      for (let k = 0; k < outcome.on.length; k++) if (outcome.on[k] !== was.on[k]) differs = true;
+      if (differs) {
+        const on = Object.fromEntries(
+          this.loads.map(({ id }, k) => [id, outcome.on[k] === -1 ? null : outcome.on[k] === 1]),
+        );
+        result.changed.push({ n, on, settles });
+      }
+      if (outcome.blown.length > 0) result.blown[n] = this.names(outcome.blown);
+      if (outcome.hot.length > 0) result.hot[n] = this.names(outcome.hot);
+    }
+    return result;
+  }
+
+  /** One fault in the state of a sound one. */
+  run(fault: Fault, sound: Sound): Outcome {
     const { solver } = this;
     if (fault !== this.fault) {
       this.fault = fault;
       this.variants.clear();
     }
-    const sound = solver.atVolts(volts);
-    const blown: number[] = [];
-    let variant = fault === undefined ? sound : this.variant(fault, volts, blown);
-    const level = solver.level(variant, inputs);
+    let blown = NONE;
+    let variant = this.variant(fault, sound.volts, blown);
+    const level = sound.start.slice();
+    for (let r = 0; r < variant.stuck.length; r++) {
+      if (variant.stuck[r]! >= 0) level[solver.inputCount + r] = variant.stuck[r]!;
+    }
     for (;;) {
-      // While the fault sits in a dead part of the circuit the sound circuit's solution serves.
-      const untouched = blown.length === 0 && fault !== undefined ? this.untouched(fault) : undefined;
-      const at = (network: Variant, positions: Uint8Array): Point => {
-        if (fault === undefined) return solver.frame(sound, positions);
-        if (untouched !== undefined) {
-          const base = solver.frame(sound, positions);
-          if (untouched(base)) return base;
-        }
-        return solver.point(network, positions);
-      };
-      let last: Point | undefined;
-      const cycle = solver.settle(variant, level, (network, positions) => (last = at(network, positions)));
-      if (cycle !== undefined) return this.unsettled(fault, variant, level, cycle, blown);
-      const end = last!;
-      if (fault?.kind !== 'open') {
-        let more = false;
-        for (const { branch, blowsA } of this.fuses) {
-          if (Math.abs(solver.currentA(variant, branch, end)) < blowsA) continue;
-          if (fault === undefined) continue;
-          blown.push(branch);
-          more = true;
-        }
-        if (more) {
-          blown.sort((x, y) => x - y);
-          variant = this.variant(fault!, volts, blown);
-          continue;
-        }
-      }
-      const on = this.loads.map(
-        (load) => Math.abs(solver.acrossV(load.branch, end.voltageV)) >= load.onFromV && !isOpen(fault, load.id),
-      );
-      const hot: number[] = [];
-      for (const { branch, limitA } of this.wires) {
-        if (Math.abs(solver.currentA(variant, branch, end)) > limitA) hot.push(branch);
-      }
-      return { settles: true, on, blown, hot, variant, level, cycle: undefined };
+      const cycle = solver.settle(variant, level, solver.point);
+      if (cycle !== undefined) return this.outcome(fault, variant, level, cycle, blown, solver.present);
+      const more = fault.kind === 'open' ? NONE : this.blowing(variant, solver.present);
+      if (more.length === 0) return this.outcome(fault, variant, level, undefined, blown, solver.present);
+      blown = [...blown, ...more].sort((x, y) => x - y);
+      variant = this.variant(fault, sound.volts, blown);
     }
   }
 
-  private unsettled(
+  /** Fuses that carry what blows them. */
+  private blowing(variant: Variant, at: Point): readonly number[] {
+    let blowing: number[] | undefined;
+    for (const { branch, blowsA } of this.fuses) {
+      if (Math.abs(this.solver.currentA(variant, branch, at)) >= blowsA) (blowing ??= []).push(branch);
+    }
+    return blowing ?? NONE;
+  }
+
+  private outcome(
     fault: Fault | undefined,
     variant: Variant,
     level: Uint8Array,
-    cycle: Uint8Array[],
-    blown: number[],
+    cycle: Uint8Array[] | undefined,
+    blown: readonly number[],
+    end: Point,
   ): Outcome {
     const { solver } = this;
-    const each = cycle.map((positions) => {
-      const { voltageV } = solver.frame(variant, positions);
-      return this.loads.map(
-        (load) => Math.abs(solver.acrossV(load.branch, voltageV)) >= load.onFromV && !isOpen(fault, load.id),
-      );
-    });
-    const on = each[0]!.map((first, k) => (each.every((one) => one[k] === first) ? first : null));
-    return { settles: false, on, blown, hot: [], variant, level, cycle };
+    const on = new Int8Array(this.loads.length);
+    let hot: number[] | undefined;
+    if (cycle === undefined) {
+      this.lit(fault, end, on);
+      for (const { branch, limitA } of this.wires) {
+        if (Math.abs(solver.currentA(variant, branch, end)) > limitA) (hot ??= []).push(branch);
+      }
+    } else {
+      this.lit(fault, solver.frame(variant, cycle[0]!), on);
+      const other = new Int8Array(on.length);
+      for (const positions of cycle) {
+        this.lit(fault, solver.frame(variant, positions), other);
+        for (let k = 0; k < on.length; k++) if (other[k] !== on[k]) on[k] = -1;
+      }
+    }
+    return { on, blown, hot: hot ?? NONE, variant, level, cycle };
+  }
+
+  private lit(fault: Fault | undefined, at: Point, on: Int8Array): void {
+    for (let k = 0; k < on.length; k++) {
+      const { id, branch, onFromV } = this.loads[k]!;
+      const lit = Math.abs(this.solver.acrossV(branch, at.voltageV)) >= onFromV && !isOpen(fault, id);
+      on[k] = lit ? 1 : 0;
+    }
   }
 
   private variant(fault: Fault, volts: Record<string, number> | undefined, blown: readonly number[]): Variant {
-    const key = `${JSON.stringify(volts)} ${blown.join()}`;
-    let found = this.variants.get(key);
+    let ofSupply = this.variants.get(volts);
+    if (ofSupply === undefined) {
+      ofSupply = new Map();
+      this.variants.set(volts, ofSupply);
+    }
+    const key = blown.length === 0 ? '' : blown.join();
+    let found = ofSupply.get(key);
     if (found === undefined) {
       const patch = patchOf(this.solver.netlist, fault, volts);
-      found = this.solver.variant({
-        ...patch,
-        open: [...(patch.open ?? []), ...blown.map((k) => this.solver.branches[k]!.id)],
-      });
-      this.variants.set(key, found);
+      found = this.solver.variant({ ...patch, open: [...(patch.open ?? []), ...this.names(blown)] });
+      ofSupply.set(key, found);
     }
     return found;
   }
 
-  /** Whether a solution of the sound circuit is one of the faulty circuit too. */
-  private untouched(fault: Fault): ((base: Point) => boolean) | undefined {
+  /** Whether a solved network of the sound circuit would be another with the fault. */
+  private touches(fault: Fault): (frame: Frame) => boolean {
     const { solver } = this;
-    if (fault.kind === 'open') {
-      const k = solver.branchOf(fault.id);
-      const sound = solver.atVolts();
-      return (base) => Math.abs(solver.currentA(sound, k, base)) < NOTHING;
-    }
+    const sound = solver.atVolts();
     if (fault.kind === 'short') {
       const rank = solver.rankOf(fault.at);
-      return (base) => rank < 0 || Math.abs(base.voltageV[rank]!) < NOTHING;
+      return ({ voltageV }) => rank >= 0 && Math.abs(voltageV[rank]!) >= NOTHING;
     }
-    return undefined;
+    if (fault.kind === 'reversed') return () => true;
+    const { stuck } = patchOf(solver.netlist, fault);
+    if (fault.kind === 'welded' && stuck !== undefined) {
+      // The relay stays where the contact holds it.
+      const forced = Object.entries(stuck).map(
+        ([id, position]) => [solver.levelIds.lastIndexOf(id), Number(position)] as const,
+      );
+      return ({ level }) => forced.some(([at, position]) => level[at] !== position);
+    }
+    const k = solver.branchOf(fault.id);
+    if (fault.kind === 'open' || fault.kind === 'coil-open') {
+      return (frame) => Math.abs(solver.currentA(sound, k, frame)) >= NOTHING;
+    }
+    if (fault.kind === 'bridged') return (frame) => Math.abs(solver.acrossV(k, frame.voltageV)) >= NOTHING;
+    // A welded switch: nothing new while it is made anyway, or has no voltage across it.
+    return (frame) => frame.conductance[k] === 0 && Math.abs(solver.acrossV(k, frame.voltageV)) >= NOTHING;
   }
 }
 

@@ -21,6 +21,8 @@ const MOST_WORKING_POINT_STEPS = 5_000;
 /** Steps towards working points before they are halved. */
 const CALM_STEPS = 200;
 const MOST_RELAY_STEPS = 5_000;
+/** Relay steps before a cycle is looked for; even, so that a cycle of two begins as it would from the start. */
+const SOON = 6;
 /** Times that all wrong diodes are turned together without progress before they are turned one by one. */
 const PATIENCE = 8;
 /** Frames kept per variant. */
@@ -100,10 +102,10 @@ export interface Solver {
   variant(patch?: Patch): Variant;
   /** The sound network with these source voltages; kept. */
   atVolts(volts?: Record<string, number>): Variant;
-  /** Open these branches too, in a variant that is used for nothing else. */
-  interrupt(variant: Variant, branches: readonly number[]): void;
   level(variant: Variant, inputs: InputState, relays?: RelayState): Uint8Array;
-  /** Solve with the positions as they are. What comes back is overwritten by the next call. */
+  /** The network solved last. */
+  readonly present: Point;
+  /** Solve with the positions as they are. What comes back is `present`, overwritten by the next call. */
   point(variant: Variant, level: Uint8Array): Point;
   /** As `point`, but kept. */
   frame(variant: Variant, level: Uint8Array): Frame;
@@ -278,12 +280,6 @@ export function prepare(netlist: Netlist): Solver {
     return result;
   }
 
-  function interrupt(variant: Variant, blown: readonly number[]): void {
-    for (const k of blown) variant.conductance[k] = 0;
-    variant.memo.clear();
-    gather(variant);
-  }
-
   function run(variant: Variant): void {
     work.branch.set(variant.fixedBranch);
     work.chassis.set(variant.fixedChassis);
@@ -409,12 +405,16 @@ export function prepare(netlist: Netlist): Solver {
       let moves = false;
       for (let r = 0; r < next.length; r++) if (next[r] !== level[inputCount + r]) moves = true;
       if (!moves) return undefined;
-      trail ??= [];
-      seen ??= new Map();
-      const before = seen.get(keyOf(level));
-      if (before !== undefined) return trail.slice(before);
-      seen.set(keyOf(level), trail.length);
-      trail.push(level.slice());
+      // Most circuits rest after a step or two; one that never does still runs through its cycle later.
+      if (step >= SOON) {
+        trail ??= [];
+        seen ??= new Map();
+        const key = keyOf(level);
+        const before = seen.get(key);
+        if (before !== undefined) return trail.slice(before);
+        seen.set(key, trail.length);
+        trail.push(level.slice());
+      }
       level.set(next, inputCount);
     }
     throw new RangeError(`${netlist.id}: its relays still move after ${MOST_RELAY_STEPS} steps`);
@@ -452,7 +452,7 @@ export function prepare(netlist: Netlist): Solver {
     rankOf,
     variant,
     atVolts,
-    interrupt,
+    present,
     level,
     point,
     frame,
