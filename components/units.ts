@@ -1,25 +1,13 @@
 import { AWG_SIZES, awg, awgName } from '../calc/conductor.ts';
 import { convert, type Unit } from '../calc/units.ts';
+import type { UnitChoice } from './unit-choice.ts';
 
 /**
  * What a number on the page measures, the unit calc keeps it in, the unit the reader sees, and the units he may type.
  * Nothing else on a page converts.
  */
 
-/** The reader's choice, site-wide. */
-export interface UnitChoice {
-  length: 'm' | 'ft';
-  wire: 'mm2' | 'awg';
-  temperature: 'C' | 'F';
-  torque: 'Nm' | 'lbfin';
-}
-export const DEFAULT_UNITS: UnitChoice = { length: 'm', wire: 'mm2', temperature: 'C', torque: 'Nm' };
-export const UNIT_OPTIONS: { readonly [Choice in keyof UnitChoice]: readonly UnitChoice[Choice][] } = {
-  length: ['m', 'ft'],
-  wire: ['mm2', 'awg'],
-  temperature: ['C', 'F'],
-  torque: ['Nm', 'lbfin'],
-};
+export { DEFAULT_UNITS, UNIT_OPTIONS, type UnitChoice } from './unit-choice.ts';
 
 /** How a unit is written and read aloud. */
 interface UnitName {

@@ -4,7 +4,7 @@ import type { Model, State } from '../contract.ts';
 import { framed } from '../instrument.ts';
 import { put, say, show } from '../show.ts';
 import { partTitle } from '../values.ts';
-import { scaleOf } from './scale.ts';
+import { BLOCK, scaleOf } from './scale.ts';
 
 export interface FuseSizerProps {
   of?: string | undefined;
@@ -101,7 +101,7 @@ function mark(
   kind: 'no' | 'pick' | 'ok',
 ): { x: number; boxX: number; boxW: number; boxY: number; boxH: number; textY: number; size: number } {
   return kind === 'pick'
-    ? { x, boxX: x - 17, boxW: 34, boxY: 28, boxH: 32, textY: 50, size: 18 }
+    ? { x, boxX: x - BLOCK, boxW: 2 * BLOCK, boxY: 28, boxH: 32, textY: 50, size: 18 }
     : { x, boxX: x - 1, boxW: 2, boxY: 38, boxH: 12, textY: 66, size: 13 };
 }
 

@@ -28,6 +28,12 @@ function windowOf(
   return ratings.slice(from, from + MOST);
 }
 
+/** Half the width of the pick's block. */
+export const BLOCK = 17;
+/** A limit that would fall inside the pick's block stands at its right edge: the pick is within it. */
+const beside = (x: number, pickX: number | null): number =>
+  pickX !== null && Math.abs(x - pickX) < BLOCK + 2 ? pickX + BLOCK : x;
+
 export function scaleOf(
   ratings: readonly WeighedRating[],
   needA: number,
@@ -47,6 +53,6 @@ export function scaleOf(
       kind: ratingA === fittedA ? 'pick' : state === 'too small' ? 'no' : 'ok',
     })),
     needX: x(needA),
-    limitX: x(limitA),
+    limitX: beside(x(limitA), fittedA === null ? null : x(fittedA)),
   };
 }

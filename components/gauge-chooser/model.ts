@@ -100,6 +100,7 @@ export const model = ((props, job) => {
     warm: warm.toFixed(3),
     copperAt: say(temperatureC, 'temperature', units),
     length: say(question?.lengthM, 'length', units),
+    lengthSays: props.of === undefined ? 'copper there and back' : 'copper that shares this loss, to the load and back',
     hasJoint: jointOhm > 0,
     joint: `${(jointOhm * 1000).toFixed(0)} mΩ`,
     lost: say(row?.dropV, 'voltage', units),

@@ -53,8 +53,9 @@ function bindElement(element: Element, changed: Changed, updates: Update[]): voi
     const [attribute, field] = pair.split(':') as [string, string];
     updates.push((view) => {
       const value = view[field];
-      if (value === false || value === undefined) element.removeAttribute(attribute);
-      else if (element.getAttribute(attribute) !== String(value)) element.setAttribute(attribute, String(value));
+      if (value === false || value === undefined || value === '') {
+        if (element.hasAttribute(attribute)) element.removeAttribute(attribute);
+      } else if (element.getAttribute(attribute) !== String(value)) element.setAttribute(attribute, String(value));
     });
   }
 }

@@ -1,3 +1,4 @@
+import { listOf, NONE, textOfList } from '../chosen.ts';
 import type { Page } from './page.ts';
 
 /** Controls that say what the reader is looking at: a state of the circuit, a part, a fault. */
@@ -26,7 +27,7 @@ export function wireChoices(page: Page): void {
       const [name, value] = pair(toggle);
       const list = listOf(page.chosen.peek()[name] ?? control.closest('[data-now]')?.getAttribute('data-now') ?? '');
       const next = list.includes(value) ? list.filter((each) => each !== value) : [...list, value];
-      set(name, next.join(',') || NONE);
+      set(name, textOfList(next));
       return true;
     }
     return false;
@@ -49,9 +50,3 @@ export function wireChoices(page: Page): void {
     });
   }
 }
-
-/** Chosen, and nothing in it. */
-export const NONE = '-';
-
-/** The things in a chosen list. */
-export const listOf = (text: string): string[] => (text === NONE || text === '' ? [] : text.split(','));

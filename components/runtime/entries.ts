@@ -44,11 +44,10 @@ export function joinEntries(
     const typed = signal<string | undefined>(undefined);
 
     effect(() => {
-      const value = entry.value.value;
-      const text = textOf(entry, value, units.value);
+      const text = textOf(entry, entry.value.value, units.value);
+      if (typed.value !== undefined) return; // what was refused stays to be mended
       for (const input of inputs) {
         if (input === document.activeElement && input.dataset['typing'] !== undefined) continue;
-        if (typed.peek() !== undefined && input.getAttribute('aria-invalid') === 'true') continue;
         if (input.value !== text) input.value = text;
       }
     });
@@ -59,6 +58,7 @@ export function joinEntries(
         else input.setAttribute('aria-invalid', 'true');
       }
       for (const element of messages) {
+        if (message === undefined && element.hidden) continue;
         element.hidden = message === undefined;
         (element.querySelector('span') ?? element).textContent = message ?? '';
         markRow(element, message !== undefined);

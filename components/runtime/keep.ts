@@ -1,4 +1,4 @@
-import { UNIT_OPTIONS, type UnitChoice } from '../units.ts';
+import { UNIT_OPTIONS, type UnitChoice } from '../unit-choice.ts';
 
 /**
  * What outlives a visit: changed numbers in the link and on the device, the choice of units on the device. Only changes
