@@ -78,6 +78,6 @@ export function sourcesOf(
     }
   }
   const entries = [...found.values()].sort((a, b) => a.source.localeCompare(b.source, 'en'));
-  entries.forEach((each, index) => (each.id = `source-${index + 1}`));
+  for (const [index, each] of entries.entries()) each.id = `source-${index + 1}`;
   return entries;
 }
