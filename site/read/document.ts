@@ -57,11 +57,16 @@ export interface DocumentParts {
 const FRONT_MATTER = /^---[ \t]*\r?\n([\s\S]*?)(?:^|\n)---[ \t]*(?:\r?\n|$)/;
 const COMMENT = /^\s*\/\*[\s\S]*\*\/\s*$/;
 
+/** The fields between the two lines `---` that a document begins with. */
+export function frontMatterIn(text: string): DocumentParts['frontMatter'] {
+  const found = FRONT_MATTER.exec(text);
+  return found ? { text: found[1]!, start: text.indexOf('\n') + 1 } : undefined;
+}
+
 export function readDocument(source: Source): DocumentParts {
-  const front = FRONT_MATTER.exec(source.text);
   const { tree, text, problems } = parseMdx(source);
   const parts: DocumentParts = {
-    frontMatter: front ? { text: front[1]!, start: text.indexOf('\n') + 1 } : undefined,
+    frontMatter: frontMatterIn(source.text),
     tags: [],
     links: [],
     images: [],

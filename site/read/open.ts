@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type DocumentParts, readDocument } from './document.ts';
+import { type DocumentParts, frontMatterIn, readDocument } from './document.ts';
 import type { DocumentFile } from './folder.ts';
 import { type DataOf, type DocumentKind, KINDS } from './kinds.ts';
 import { type Outline, outlineOf, wordsOf } from './outline.ts';
@@ -74,6 +74,16 @@ export function openDocument({ kind, id, path }: DocumentFile, problems: Problem
     parts,
     outline,
   };
+}
+
+/** Front matter of a file that was found sound before, for a message that must name a place in it. */
+export function frontMatterOf(path: string, kind: DocumentKind): Pick<OpenDocument, 'source' | 'offsetOf'> {
+  const source = readSource(path);
+  if (!(source instanceof Source)) throw new Error(`${path} changed while it was checked`);
+  const front = frontMatterIn(source.text);
+  if (!front) throw new Error(`${path} changed while it was checked`);
+  const { offsetOf } = readYaml(source, KINDS[kind].schema as z.ZodType, { ...front, where: '' });
+  return { source, offsetOf };
 }
 
 export function closeDocument({ kind, id, source, data, parts, outline }: OpenDocument): ReadDocument {

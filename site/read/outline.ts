@@ -62,6 +62,11 @@ export interface Outline {
 const text = (value: unknown): string | undefined =>
   typeof value === 'string' && value !== '' ? value : typeof value === 'number' ? String(value) : undefined;
 
+/** The id that the page gives a thing: steps and checks may bear the name of their station. */
+export function anchorOf(component: string, id: string): string {
+  return component === 'Step' ? `step-${id}` : component === 'Check' ? `check-${id}` : id;
+}
+
 const STRUCTURE = new Set(['Station', 'Steps', 'Step', 'Hold', 'Check']);
 
 export function outlineOf(parts: DocumentParts): Outline {
@@ -77,7 +82,7 @@ export function outlineOf(parts: DocumentParts): Outline {
 
   for (const tag of parts.tags) {
     const id = text(tag.props['id']) ?? '';
-    if (id !== '') outline.anchors.push(id);
+    if (id !== '') outline.anchors.push(anchorOf(tag.name, id));
     const within = inside(tag);
     if (tag.name === 'Station') {
       const optional = Object.fromEntries(
@@ -146,10 +151,16 @@ function slugOf(heading: string, taken: Map<string, number>): string {
   return slug;
 }
 
-/** Words of prose; a page says how long reading takes. */
+/** Words of prose, near enough to say how long reading takes: runs of signs between spaces. */
 export function wordsOf(parts: DocumentParts): number {
   let words = 0;
-  for (const { text: prose } of parts.prose)
-    for (const _ of prose.matchAll(/[\p{L}\p{N}]+(?:['’.,-][\p{L}\p{N}]+)*/gu)) words++;
+  for (const { text: prose } of parts.prose) {
+    let inside = false;
+    for (let i = 0; i < prose.length; i++) {
+      const space = prose.charCodeAt(i) <= 32;
+      if (!space && !inside) words++;
+      inside = !space;
+    }
+  }
   return words;
 }

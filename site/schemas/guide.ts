@@ -23,7 +23,7 @@ export const guideSchema = z.strictObject({
   /** The customer's sentence, read back and agreed. */
   customer: line,
   /** Number on the card, without the workshop's prefix. */
-  number: z.string().regex(/^\d{3}$/, 'must be three digits such as "041"'),
+  number: z.string().regex(/^\d{3,5}$/, 'must be three to five digits such as "041"'),
   /** Issue of the guide; goes up with every change that matters at the vehicle. */
   issue: z.int().min(1),
   updated: isoDate,

@@ -1,4 +1,5 @@
 import type { Circuit } from '../../../calc/circuit/model.ts';
+import { symbols } from '../../../components/symbols/symbols.ts';
 import { KINDS } from '../../read/kinds.ts';
 import type { OpenDocument } from '../../read/open.ts';
 import { didYouMean } from '../../suggest.ts';
@@ -67,7 +68,8 @@ const IN_WORKSHOP: Record<string, { what: string; known: (content: Content) => I
   relayForm: { what: 'relay form', known: ({ names }) => names.relays },
   circuit: { what: 'circuit', known: ({ names }) => names.circuits },
   calculator: { what: 'calculator', known: ({ calculators }) => calculators },
-  image: { what: 'picture in images/', known: ({ images }) => images },
+  image: { what: 'picture', known: ({ images }) => images.map((path) => `../images/${path}`) },
+  symbol: { what: 'symbol', known: () => Object.keys(symbols) },
   term: { what: 'term', known: ({ terms }) => terms.map(({ term }) => term) },
 };
 
@@ -87,8 +89,8 @@ function judge(content: Content, document: OpenDocument, what: string, value: st
   const circuit = content.circuits.get(circuitId);
   // A circuit that is missing or does not hold has its own message.
   if (!circuit) return undefined;
-  const known = asked.known(content, circuit);
-  if (known.includes(value)) return undefined;
+  const known = setOf(content, `${what} of ${circuitId}`, () => asked.known(content, circuit));
+  if (known.has(value)) return undefined;
   return `names no ${asked.what} "${value}" of circuit "${circuitId}".${didYouMean(value, known)}`;
 }
 

@@ -1,4 +1,4 @@
-import { openDocument } from '../../read/open.ts';
+import { frontMatterOf } from '../../read/open.ts';
 import type { Rule } from '../rule.ts';
 
 /** The number on the card leads to one guide. */
@@ -6,7 +6,7 @@ export const sameNumber: Rule = {
   id: 'same-number',
   *whole({ documents }) {
     const seen = new Map<string, string>();
-    for (const { kind, id, file, path, data } of documents) {
+    for (const { kind, file, path, data } of documents) {
       if (kind !== 'guides' || !data || !('number' in data)) continue;
       const other = seen.get(data.number);
       if (other === undefined) {
@@ -14,12 +14,8 @@ export const sameNumber: Rule = {
         continue;
       }
       // The file was closed long ago; where the number stands in it is asked only now that it matters.
-      const open = openDocument({ kind, id, path }, []);
-      if (open)
-        yield open.source.problem(
-          open.offsetOf(['number']),
-          `front matter: number "${data.number}" is already that of ${other}`,
-        );
+      const { source, offsetOf } = frontMatterOf(path, kind);
+      yield source.problem(offsetOf(['number']), `front matter: number "${data.number}" is already that of ${other}`);
     }
   },
 };

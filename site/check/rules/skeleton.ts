@@ -1,4 +1,5 @@
 import type { Tag } from '../../read/document.ts';
+import { anchorOf } from '../../read/outline.ts';
 import type { Problem, Source } from '../../read/source.ts';
 import type { Rule } from '../rule.ts';
 import { isInside } from './placement.ts';
@@ -24,9 +25,10 @@ function* sameIds(source: Source, tags: readonly Tag[]): Generator<Problem> {
   for (const tag of tags) {
     const id = tag.props['id'];
     if (typeof id !== 'string') continue;
-    const other = seen.get(id);
+    const anchor = anchorOf(tag.name, id);
+    const other = seen.get(anchor);
     if (!other) {
-      seen.set(id, tag);
+      seen.set(anchor, tag);
       continue;
     }
     const offset = tag.attributes.find(({ name }) => name === 'id')?.valueOffset ?? tag.offset;
