@@ -1,5 +1,6 @@
+import { basename, join } from 'node:path';
 import type { Circuit } from '../../../calc/circuit/model.ts';
-import { symbols } from '../../../components/symbols/symbols.ts';
+import { filesUnder } from '../../read/folder.ts';
 import { KINDS } from '../../read/kinds.ts';
 import type { OpenDocument } from '../../read/open.ts';
 import { didYouMean } from '../../suggest.ts';
@@ -39,6 +40,11 @@ const oneOf = ({ kind }: OpenDocument): string => KINDS[kind].one;
 /** True only where the front matter was read and names no circuit; a broken one has its own message. */
 const hasNoCircuit = ({ raw }: OpenDocument): boolean => raw !== undefined && textAt(raw, 'circuit') === undefined;
 
+/** Drawings of the page line, one a file. */
+const SYMBOLS = filesUnder(join(import.meta.dirname, '../../../components/symbols/svg')).map((file) =>
+  basename(file, '.svg'),
+);
+
 type Known = (content: Content, circuit: Circuit) => readonly string[];
 const partsOf = (circuit: Circuit, kinds?: readonly string[]): string[] =>
   Object.entries(circuit.parts).flatMap(([id, part]) => (!kinds || kinds.includes(part.kind) ? [id] : []));
@@ -69,7 +75,7 @@ const IN_WORKSHOP: Record<string, { what: string; known: (content: Content) => I
   circuit: { what: 'circuit', known: ({ names }) => names.circuits },
   calculator: { what: 'calculator', known: ({ calculators }) => calculators },
   image: { what: 'picture', known: ({ images }) => images.map((path) => `../images/${path}`) },
-  symbol: { what: 'symbol', known: () => Object.keys(symbols) },
+  symbol: { what: 'symbol', known: () => SYMBOLS },
   term: { what: 'term', known: ({ terms }) => terms.map(({ term }) => term) },
 };
 
