@@ -140,7 +140,13 @@ export function prove(circuit: Circuit, given?: Values, options: ProveOptions = 
       sizes,
       lowestV: Math.min(...Object.values(resting), numberOf(circuit.supply.restingV, values)),
       highestV: Math.max(...Object.values(charging), numberOf(circuit.supply.chargingV, values)),
-      standby: states[0]!,
+      standby: {
+        inputs: states[0]!.inputs,
+        drawMa: states[0]!.drawMa,
+        loadsOn: netlist.loads.filter((load) => states[0]!.resting.on[load] === true),
+        energised: states[0]!.resting.energised,
+      },
+      dropFraction: options.stock?.dropFraction,
     },
   });
   const unanswered = unsized.map(({ rule, part, message, cure }): Finding => {

@@ -2,7 +2,7 @@ import { METRIC_SIZES_MM2 } from '../conductor.ts';
 import { type Fuse, type FuseOptions, fuseFor } from '../fuse.ts';
 import { type GaugeOptions, gaugeFor } from '../gauge.ts';
 import { STOCKED_FUSES_A } from '../tables/workshop.ts';
-import { CurrentPaths } from './current-paths.ts';
+import { type CurrentPath, CurrentPaths } from './current-paths.ts';
 import type { Circuit, Element, FusePart, Netlist, Solution } from './model.ts';
 import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
 import { isConductor, Paths, returnNodes } from './paths.ts';
@@ -111,6 +111,14 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock): Size
 }
 
 type Volts = Record<string, number>;
+
+interface Consumer {
+  id: string;
+  plus: string;
+  minus: string;
+  dropFraction: number;
+  isLoad: boolean;
+}
 
 /** What a wire or fuse has behind it. */
 interface Reach {
@@ -244,24 +252,17 @@ class Sizer {
 
   /** Shares every consumer's drop budget along its copper, and adds up inrush behind each fuse. */
   private share(states: readonly Solution[]): void {
-    const ways = new CurrentPaths(this.netlist);
     const elements = new Map(this.netlist.elements.map((each) => [each.id, each]));
     const demands = new Map<string, { lengthM: number; budgetV: number }>();
-    const fuseLoads = new Map<string, string[]>();
-    for (const consumer of this.consumers()) {
-      const state = states.reduce<Solution | undefined>((best, each) => {
-        const [now, was] = [each.currentA[consumer.id] ?? 0, best?.currentA[consumer.id] ?? 0];
-        return Math.abs(now) > Math.abs(was) + 1e-12 ? each : best;
-      }, undefined);
-      if (state === undefined) continue;
-      const path = ways.follow(state, { ...consumer, currentA: state.currentA[consumer.id] ?? 0 });
+    const fuseLoads = new Map<string, Set<string>>();
+    for (const { consumer, path } of this.pathsOf(states)) {
       const budgetV = consumer.dropFraction * this.circuit.systemV;
       let fixedV = 0;
       let autoM = 0;
       const wires: Extract<Element, { kind: 'wire' }>[] = [];
       for (const id of path.elements) {
-        const element =
-          elements.get(id.split('.')[0]!)?.kind === 'relay' ? elements.get(id.split('.')[0]!) : elements.get(id);
+        // A contact is named after its relay: `K1.no`.
+        const element = elements.get(id) ?? elements.get(id.split('.')[0]!);
         if (element === undefined) continue;
         const currentA = this.maxA.get(id) ?? 0;
         if (element.kind === 'wire' && this.circuit.wires[id] !== undefined) wires.push(element);
@@ -269,7 +270,7 @@ class Sizer {
         else if (element.kind === 'relay') fixedV += currentA * element.contactOhm;
         // What a resistor or diode takes is meant, and no wire could win it back.
         else if ('ohm' in element && (element.kind !== 'resistor' || element.joint)) fixedV += currentA * element.ohm;
-        if (element.kind === 'fuse' && consumer.isLoad) append(fuseLoads, id, consumer.id);
+        if (element.kind === 'fuse' && consumer.isLoad) note(fuseLoads, id, consumer.id);
       }
       for (const wire of wires) {
         const isAuto = this.isAuto(wire.id);
@@ -288,8 +289,30 @@ class Sizer {
     this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, states)]));
   }
 
-  private consumers() {
-    return this.netlist.elements.flatMap((element) => {
+  /** Ways that the current of each consumer takes: one for every arrangement of contacts that lets it flow. */
+  private pathsOf(states: readonly Solution[]): { consumer: Consumer; path: CurrentPath }[] {
+    const ways = new CurrentPaths(this.netlist);
+    const consumers = this.consumers();
+    const found: { consumer: Consumer; path: CurrentPath }[] = [];
+    const seen = new Set<string>();
+    // The last states are those of the highest supply; the same arrangement at another supply takes the same way.
+    for (const state of [...states].reverse()) {
+      const closed = Object.keys(state.energised).filter((id) => state.energised[id]);
+      const arrangement = [...Object.keys(state.inputs).filter((id) => state.inputs[id]), '/', ...closed].join(' ');
+      if (seen.has(arrangement)) continue;
+      seen.add(arrangement);
+      for (const consumer of consumers) {
+        const currentA = state.currentA[consumer.id] ?? 0;
+        // A trickle through an open circuit is no way to size wire for.
+        if (Math.abs(currentA) < 0.5 * (this.maxA.get(consumer.id) ?? 0) || Math.abs(currentA) < 1e-6) continue;
+        found.push({ consumer, path: ways.follow(state, { ...consumer, currentA }) });
+      }
+    }
+    return found;
+  }
+
+  private consumers(): Consumer[] {
+    return this.netlist.elements.flatMap((element): Consumer[] => {
       if (element.kind === 'load') {
         const part = this.circuit.parts[element.id];
         const own = part !== undefined && isLoad(part) ? part.dropFraction : undefined;
@@ -303,8 +326,8 @@ class Sizer {
   }
 
   /** First current of the loads that come on together, at its worst. */
-  private inrushOf(loads: readonly string[], states: readonly Solution[]): { inrushA: number; inrushMs: number } {
-    const figures = loads.map((id) => {
+  private inrushOf(loads: ReadonlySet<string>, states: readonly Solution[]): { inrushA: number; inrushMs: number } {
+    const figures = [...loads].map((id) => {
       const part = this.circuit.parts[id];
       const [inrushA, inrushMs] = part && isLoad(part) ? [part.inrushA, part.inrushMs] : [undefined, undefined];
       return {
@@ -434,6 +457,12 @@ class Sizer {
 function safestFuse(answer: Extract<Fuse, { found: false }>): number {
   const ratings = answer.ratings.map((each) => each.ratingA);
   return ratings.filter((ratingA) => ratingA <= answer.upperA * (1 + 1e-9)).at(-1) ?? ratings[0]!;
+}
+
+function note<K, V>(map: Map<K, Set<V>>, key: K, value: V): void {
+  const known = map.get(key);
+  if (known) known.add(value);
+  else map.set(key, new Set([value]));
 }
 
 function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {

@@ -1,4 +1,5 @@
 import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
+import { CurrentPaths } from '../current-paths.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
 import type { Origin, Sizes } from '../netlist.ts';
 import { type Edge, isConductor, type Path, Paths, returnNodes } from '../paths.ts';
@@ -23,7 +24,9 @@ export interface Written {
   highestV: number;
   lowestV: number;
   /** Everything off, engine off. */
-  standby: { inputs: InputState; drawMa: number };
+  standby: { inputs: InputState; drawMa: number; loadsOn: string[]; energised: Record<string, boolean | null> };
+  /** Allowed drop where a load does not say [share of system voltage]; default that of `USUAL`. */
+  dropFraction?: number | undefined;
 }
 
 /** What a rule looks at. */
@@ -75,6 +78,13 @@ export interface FailingExample extends Example {
   messages: string[];
 }
 
+/** A wire with no fuse between it and a source. */
+export interface Unfused {
+  source: string;
+  wire: string;
+  lengthM: number;
+}
+
 /** A context with what several rules work out, once. */
 export class Look {
   readonly context: RuleContext;
@@ -82,7 +92,13 @@ export class Look {
   readonly states: readonly Solution[];
   readonly written: Written | undefined;
   readonly element = new Map<string, Element>();
-  private made: { paths?: Paths; fed?: Map<string, Path[]>; ends?: Set<string> } = {};
+  private made: {
+    paths?: Paths;
+    ways?: CurrentPaths;
+    unfused?: Unfused[];
+    fed?: Map<string, Path[]>;
+    ends?: Set<string>;
+  } = {};
 
   constructor(context: RuleContext) {
     this.context = context;
@@ -98,6 +114,31 @@ export class Look {
 
   get paths(): Paths {
     return (this.made.paths ??= new Paths(this.netlist));
+  }
+
+  /** Follows currents in solved states. */
+  get ways(): CurrentPaths {
+    return (this.made.ways ??= new CurrentPaths(this.netlist));
+  }
+
+  /** Wires that a source reaches without a fuse, with the copper from the source to their far end. */
+  unfused(): readonly Unfused[] {
+    return (this.made.unfused ??= this.of('source').flatMap((source) => this.unfusedFrom(source)));
+  }
+
+  private unfusedFrom(source: Extract<Element, { kind: 'source' }>): Unfused[] {
+    const found = this.paths.search({
+      starts: [{ node: source.p, start: source.id }],
+      through: (edge) => isConductor(edge) && edge.element.kind !== 'fuse',
+      ends: this.returns,
+      by: 'lengthM',
+    });
+    const reachM = (node: string): number =>
+      this.isReturn(node) ? Number.POSITIVE_INFINITY : (found.get(node)?.[0]?.lengthM ?? Number.POSITIVE_INFINITY);
+    return this.of('wire').flatMap((wire) => {
+      const lengthM = Math.min(reachM(wire.a), reachM(wire.b)) + wire.lengthM;
+      return Number.isFinite(lengthM) ? [{ source: source.id, wire: wire.id, lengthM }] : [];
+    });
   }
 
   /** Every way from a source's positive through conductors and fuses, over any positions of switches and relays. */

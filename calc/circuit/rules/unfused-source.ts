@@ -1,4 +1,3 @@
-import { returnNodes } from '../paths.ts';
 import { type Example, type FailingExample, figure, type Rule } from './rule.ts';
 import { sketch } from './sketch.ts';
 
@@ -13,28 +12,16 @@ export const unfusedSource: Rule = {
   source: 'common practice, no source',
   check(look) {
     const stubM = look.context.unfusedStubM;
-    const ends = returnNodes(look.netlist);
-    return look.of('source').flatMap((source) => {
-      const found = look.paths.search({
-        starts: [{ node: source.p, start: source.id }],
-        through: (edge) => look.isConductor(edge) && edge.element.kind !== 'fuse',
-        ends,
-        by: 'lengthM',
-      });
-      const reachM = (node: string): number =>
-        ends.has(node) ? Number.POSITIVE_INFINITY : (found.get(node)?.[0]?.lengthM ?? Number.POSITIVE_INFINITY);
-      return look.of('wire').flatMap((wire) => {
-        const unfusedM = Math.min(reachM(wire.a), reachM(wire.b)) + wire.lengthM;
-        if (!Number.isFinite(unfusedM) || unfusedM <= stubM + 1e-9) return [];
-        return [
-          {
-            parts: [source.id, wire.id],
-            message:
-              `${look.Name(source.id)} reaches the end of ${look.name(wire.id)} over ${figure(unfusedM)} m of wire ` +
-              `without a fuse; ${figure(stubM)} m is the most.`,
-          },
-        ];
-      });
+    return look.unfused().flatMap(({ source, wire, lengthM }) => {
+      if (lengthM <= stubM + 1e-9) return [];
+      return [
+        {
+          parts: [source, wire],
+          message:
+            `${look.Name(source)} reaches the end of ${look.name(wire)} over ${figure(lengthM)} m of wire ` +
+            `without a fuse; ${figure(stubM)} m is the most.`,
+        },
+      ];
     });
   },
 };

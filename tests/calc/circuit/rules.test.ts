@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { editPattern, type NeutralFault, type NeutralFile } from '../../../calc/circuit/neutral.ts';
+import { prove } from '../../../calc/circuit/prove.ts';
 import { compareFindings, neutralRule } from '../../../calc/circuit/rules/agreement.ts';
 import { checkRules, RULES } from '../../../calc/circuit/rules/index.ts';
 import { checkPattern } from '../../../calc/circuit/rules/neutral-check.ts';
@@ -10,7 +11,15 @@ import { truthTable } from '../../../calc/circuit/states.ts';
 const read = <T>(name: string): T => JSON.parse(readFileSync(new URL(`rows/${name}`, import.meta.url), 'utf8')) as T;
 
 const folder = new URL('../../../calc/circuit/rules/', import.meta.url);
-const NOT_RULES = ['index.ts', 'rule.ts', 'sketch.ts', 'agreement.ts', 'neutral-check.ts', 'short-currents.ts'];
+const NOT_RULES = [
+  'index.ts',
+  'rule.ts',
+  'sketch.ts',
+  'agreement.ts',
+  'neutral-check.ts',
+  'short-currents.ts',
+  'example-circuit.ts',
+];
 const files = readdirSync(folder).filter((name) => !NOT_RULES.includes(name));
 
 interface RuleFile {
@@ -29,6 +38,10 @@ async function open(name: string): Promise<RuleFile> {
 }
 
 function messagesOf(rule: Rule, example: Example): string[] {
+  if (example.circuit !== undefined) {
+    const { findings } = prove(example.circuit, {}, { faults: false });
+    return findings.filter((finding) => finding.rule === rule.id).map((finding) => finding.message);
+  }
   const netlist = example.netlist!;
   const table = truthTable(netlist);
   const states = table.rows.map((row) => row.solution);
