@@ -51,7 +51,12 @@ export function compile(netlist: Netlist): Compiled {
 
   const edges: [number, number][] = [];
   for (const { a, b } of branches) if (a !== CHASSIS && b !== CHASSIS) edges.push([numberOf.get(a)!, numberOf.get(b)!]);
-  const plan = planElimination(numberOf.size, edges);
+  const steady = new Uint8Array(numberOf.size).fill(1);
+  for (const { a, b, closedBy, fromV, chordS } of branches) {
+    if (closedBy === undefined && fromV === undefined && chordS === undefined) continue;
+    for (const node of [a, b]) if (node !== CHASSIS) steady[numberOf.get(node)!] = 0;
+  }
+  const plan = planElimination(numberOf.size, edges, steady);
   const nodes: Node[] = new Array(numberOf.size);
   for (const [node, number] of numberOf) nodes[plan.rank[number]!] = node;
 

@@ -10,11 +10,18 @@
  * every product are worked out once (`planElimination`) and used for every state and fault.
  */
 
+/** Most neighbours of a node that is eliminated early: more would make neighbours of nodes that were none. */
+const EARLY_DEGREE = 2;
+
 /** The order of elimination and where each number goes. Nodes are counted by their place in that order ("rank"). */
 export interface Plan {
   /** Rank of each node as numbered by the caller. */
   rank: Int32Array;
   size: number;
+  /** So many ranks hold nodes that nothing changes at: they can be eliminated once for all states. */
+  early: number;
+  /** Where those leave off in `target`. */
+  earlyTarget: number;
   /** Off-diagonal conductances of rank k lie in slots rowStart[k] … rowStart[k+1]-1. */
   rowStart: Int32Array;
   /** The later rank that a slot leads to. */
@@ -36,9 +43,14 @@ export interface Workspace {
 
 /**
  * Order `count` nodes joined by `edges` so that few new neighbours arise: always the node with fewest neighbours next,
- * the lower number first among equals (minimum degree).
+ * the lower number first among equals (minimum degree). Nodes for which `steady` is 1, where only parts meet that never
+ * change, come first as far as they have few neighbours.
  */
-export function planElimination(count: number, edges: readonly (readonly [number, number])[]): Plan {
+export function planElimination(
+  count: number,
+  edges: readonly (readonly [number, number])[],
+  steady: Uint8Array = new Uint8Array(count),
+): Plan {
   const near: Set<number>[] = Array.from({ length: count }, () => new Set<number>());
   for (const [a, b] of edges) {
     if (a === b) continue;
@@ -47,6 +59,23 @@ export function planElimination(count: number, edges: readonly (readonly [number
   }
   const rank = new Int32Array(count).fill(-1);
   const rows: number[][] = [];
+  const take = (node: number): number[] => {
+    rank[node] = rows.length;
+    const row = [...near[node]!];
+    rows.push(row);
+    for (const one of row) {
+      near[one]!.delete(node);
+      for (const other of row) if (other !== one) near[one]!.add(other);
+    }
+    return row;
+  };
+  // A chain of wires and fuses falls away from its ends and its middle alike.
+  const queue = Array.from({ length: count }, (_, node) => node).filter((node) => steady[node] === 1);
+  for (const node of queue) {
+    if (rank[node] !== -1 || near[node]!.size > EARLY_DEGREE) continue;
+    for (const other of take(node)) if (steady[other] === 1) queue.push(other);
+  }
+  const early = rows.length;
   // Nodes waiting, by their number of neighbours; a node may also stand in buckets it has left.
   const waiting: number[][] = Array.from({ length: count + 1 }, () => []);
   for (let node = count - 1; node >= 0; node--) waiting[near[node]!.size]!.push(node);
@@ -57,17 +86,11 @@ export function planElimination(count: number, edges: readonly (readonly [number
       continue;
     }
     if (rank[node] !== -1 || near[node]!.size !== degree) continue;
-    rank[node] = rows.length;
-    const row = [...near[node]!];
-    rows.push(row);
-    for (const one of row) {
-      const set = near[one]!;
-      set.delete(node);
-      for (const other of row) if (other !== one) set.add(other);
-      waiting[set.size]!.push(one);
+    for (const one of take(node)) {
+      const size = near[one]!.size;
+      waiting[size]!.push(one);
+      degree = Math.min(degree, size);
     }
-    degree = Math.max(0, degree - 1);
-    for (const one of row) degree = Math.min(degree, near[one]!.size);
   }
 
   const rowStart = new Int32Array(count + 1);
@@ -85,13 +108,16 @@ export function planElimination(count: number, edges: readonly (readonly [number
   const slot = (rankA: number, rankB: number) =>
     slots.get(Math.min(rankA, rankB) * count + Math.max(rankA, rankB)) ?? -1;
   const target = new Int32Array(rows.reduce((sum, row) => sum + (row.length * (row.length - 1)) / 2, 0));
+  let earlyTarget = 0;
   next = 0;
   for (let k = 0; k < count; k++) {
+    if (k === early) earlyTarget = next;
     for (let s = rowStart[k]!; s < rowStart[k + 1]!; s++) {
       for (let r = s + 1; r < rowStart[k + 1]!; r++) target[next++] = slot(column[s]!, column[r]!);
     }
   }
-  return { rank, size: count, rowStart, column, target, slot };
+  if (early === count) earlyTarget = next;
+  return { rank, size: count, early, earlyTarget, rowStart, column, target, slot };
 }
 
 export function createWorkspace(plan: Plan): Workspace {
@@ -105,42 +131,47 @@ export function createWorkspace(plan: Plan): Workspace {
 }
 
 /**
- * Solve for `voltageV`, using up `branch`, `chassis` and `injectedA`. The last node of a part of the network that
- * nothing ties to chassis has `sum` 0 and is put at 0 V: the others of that part are right against it only.
+ * Eliminate ranks `first` to `end` (not included), changing `branch`, `chassis` and `injectedA` of the later ones. `t` is
+ * where `target` stands at `first`. The last node of a part of the network that nothing ties to chassis gets `sum` 0.
  */
-export function eliminate(plan: Plan, work: Workspace): void {
-  const { size, rowStart, column, target } = plan;
-  const { branch, chassis, injectedA, sum, voltageV } = work;
-  let t = 0;
-  for (let k = 0; k < size; k++) {
-    const first = rowStart[k]!;
-    const end = rowStart[k + 1]!;
+export function eliminate(plan: Plan, work: Workspace, first: number, end: number, t: number): void {
+  const { rowStart, column, target } = plan;
+  const { branch, chassis, injectedA, sum } = work;
+  let place = t;
+  for (let k = first; k < end; k++) {
+    const from = rowStart[k]!;
+    const to = rowStart[k + 1]!;
     let total = chassis[k]!;
-    for (let s = first; s < end; s++) total += branch[s]!;
+    for (let s = from; s < to; s++) total += branch[s]!;
     sum[k] = total;
     if (total === 0) {
-      t += ((end - first) * (end - first - 1)) / 2;
+      place += ((to - from) * (to - from - 1)) / 2;
       continue;
     }
     const inverse = 1 / total;
-    const currentA = injectedA[k]! * inverse;
-    const toChassis = chassis[k]! * inverse;
-    for (let s = first; s < end; s++) {
-      const g = branch[s]!;
-      if (g === 0) {
-        t += end - s - 1;
+    const currentA = injectedA[k]!;
+    const toChassis = chassis[k]!;
+    for (let s = from; s < to; s++) {
+      const share = branch[s]! * inverse;
+      if (share === 0) {
+        place += to - s - 1;
         continue;
       }
       const j = column[s]!;
-      injectedA[j] = injectedA[j]! + g * currentA;
-      chassis[j] = chassis[j]! + g * toChassis;
-      const share = g * inverse;
-      for (let r = s + 1; r < end; r++) {
-        const place = target[t++]!;
-        branch[place] = branch[place]! + share * branch[r]!;
+      injectedA[j] = injectedA[j]! + share * currentA;
+      chassis[j] = chassis[j]! + share * toChassis;
+      for (let r = s + 1; r < to; r++) {
+        const slot = target[place++]!;
+        branch[slot] = branch[slot]! + share * branch[r]!;
       }
     }
   }
+}
+
+/** Once every rank is eliminated: walk back to the voltages. Where `sum` is 0 the node is put at 0 V. */
+export function substitute(plan: Plan, work: Workspace): void {
+  const { size, rowStart, column } = plan;
+  const { branch, injectedA, sum, voltageV } = work;
   for (let k = size - 1; k >= 0; k--) {
     const total = sum[k]!;
     if (total === 0) {
@@ -148,13 +179,13 @@ export function eliminate(plan: Plan, work: Workspace): void {
       continue;
     }
     let currentA = injectedA[k]!;
-    for (let s = rowStart[k]!; s < rowStart[k + 1]!; s++) currentA += branch[s]! * voltageV[column[s]!]!;
+    for (let s = rowStart[k]!, to = rowStart[k + 1]!; s < to; s++) currentA += branch[s]! * voltageV[column[s]!]!;
     voltageV[k] = currentA / total;
   }
 }
 
 /**
- * After `eliminate`: for each rank the number of the floating part it belongs to (the rank of that part's last node),
+ * After `substitute`: for each rank the number of the floating part it belongs to (the rank of that part's last node),
  * or -1 where a conducting way leads to chassis.
  */
 export function floatingParts(plan: Plan, work: Workspace): Int32Array {

@@ -6,7 +6,7 @@
  */
 import { compile, list } from './compile.ts';
 import { type Branch, LEAST_OHM } from './elements/index.ts';
-import { createWorkspace, eliminate, floatingParts } from './matrix.ts';
+import { createWorkspace, eliminate, floatingParts, substitute } from './matrix.ts';
 import type { InputState, Netlist, Node, RelayState, Solution } from './model.ts';
 import { report } from './report.ts';
 
@@ -67,10 +67,11 @@ export interface Variant {
   /** Forced position of each relay, or -1. */
   stuck: Int8Array;
   short: { rank: number; siemens: number } | undefined;
-  /** Sums over all branches that never change, and the list of the others. */
+  /** Sums over all branches that never change, their steady nodes already eliminated, and the list of the others. */
   fixedBranch: Float64Array;
   fixedChassis: Float64Array;
   fixedA: Float64Array;
+  fixedSum: Float64Array;
   moving: Int32Array;
   memo: Map<number | string, Frame>;
 }
@@ -244,6 +245,14 @@ export function prepare(netlist: Netlist): Solver {
     }
     if (short !== undefined && short.rank >= 0) fixedChassis[short.rank] = fixedChassis[short.rank]! + short.siemens;
     variant.moving = Int32Array.from(moving);
+    const steady = {
+      branch: fixedBranch,
+      chassis: fixedChassis,
+      injectedA: fixedA,
+      sum: variant.fixedSum,
+      voltageV: work.voltageV,
+    };
+    eliminate(plan, steady, 0, plan.early, 0);
   }
 
   function variant(patch: Patch = {}): Variant {
@@ -256,6 +265,7 @@ export function prepare(netlist: Netlist): Solver {
       fixedBranch: new Float64Array(work.branch.length),
       fixedChassis: new Float64Array(plan.size),
       fixedA: new Float64Array(plan.size),
+      fixedSum: new Float64Array(plan.size),
       moving: active,
       memo: new Map(),
     };
@@ -284,12 +294,14 @@ export function prepare(netlist: Netlist): Solver {
     work.branch.set(variant.fixedBranch);
     work.chassis.set(variant.fixedChassis);
     work.injectedA.set(variant.fixedA);
+    work.sum.set(variant.fixedSum);
     for (let i = 0; i < activeCount; i++) {
       const k = active[i]!;
       const g = present.conductance[k]!;
       if (g !== 0) stamp(k, g, variant.offsetV[k]!, work.branch, work.chassis, work.injectedA);
     }
-    eliminate(plan, work);
+    eliminate(plan, work, plan.early, plan.size, plan.earlyTarget);
+    substitute(plan, work);
   }
 
   /**
