@@ -126,6 +126,17 @@ export * from './materials.ts';
 
 export { nearestName } from './circuit/did-you-mean.ts';
 export {
+  applyFault,
+  describeFault,
+  type Fault,
+  type FaultResult,
+  type FaultState,
+  type FaultStudy,
+  faultBench,
+  faultsOf,
+  singleFaults,
+} from './circuit/faults.ts';
+export {
   type Condition,
   type ConditionError,
   evaluate,
@@ -150,6 +161,7 @@ export {
   type PartKind,
   type Quantity,
   type QuantityKind,
+  type RelayPart,
   type RelayState,
   type Severity,
   type SignOff,

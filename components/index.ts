@@ -1,6 +1,9 @@
 import Caution from './caution/Caution.astro';
 import Note from './caution/Note.astro';
+import CircuitDiagram from './circuit-diagram/CircuitDiagram.astro';
+import FaultTable from './fault-table/FaultTable.astro';
 import Figure from './figure/Figure.astro';
+import Findings from './findings/Findings.astro';
 import FuseSizer from './fuse-sizer/FuseSizer.astro';
 import GaugeChooser from './gauge-chooser/GaugeChooser.astro';
 import Check from './hold/Check.astro';
@@ -8,11 +11,13 @@ import Hold from './hold/Hold.astro';
 import JobValues from './job-values/JobValues.astro';
 import LessonLink from './lesson-link/LessonLink.astro';
 import type { ComponentName } from './names.ts';
+import RelayDiagram from './relay-diagram/RelayDiagram.astro';
 import Station from './station/Station.astro';
 import Step from './steps/Step.astro';
 import Steps from './steps/Steps.astro';
 import Survey from './survey/Survey.astro';
 import Term from './term/Term.astro';
+import TruthTable from './truth-table/TruthTable.astro';
 import Value from './value/Value.astro';
 
 /** Component by name, as pages hand them to a guide: `<Content components={components} />`. */
@@ -32,4 +37,9 @@ export const components = {
   Survey,
   Term,
   Value,
+  CircuitDiagram,
+  FaultTable,
+  Findings,
+  RelayDiagram,
+  TruthTable,
 } satisfies Record<ComponentName, unknown>;

@@ -10,5 +10,9 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   GaugeChooser: () => import('./gauge-chooser/model.ts'),
   JobValue: () => import('./job-values/model.ts'),
   Station: () => import('./station/model.ts'),
+  CircuitDiagram: () => import('./circuit-diagram/model.ts'),
+  Findings: () => import('./findings/model.ts'),
+  RelayDiagram: () => import('./relay-diagram/model.ts'),
+  TruthTable: () => import('./truth-table/model.ts'),
   Value: () => import('./value/model.ts'),
 };

@@ -2,18 +2,23 @@
 export const COMPONENT_NAMES = [
   'Caution',
   'Check',
+  'CircuitDiagram',
+  'FaultTable',
   'Figure',
+  'Findings',
   'FuseSizer',
   'GaugeChooser',
   'Hold',
   'JobValues',
   'LessonLink',
   'Note',
+  'RelayDiagram',
   'Station',
   'Step',
   'Steps',
   'Survey',
   'Term',
+  'TruthTable',
   'Value',
 ] as const;
 export type ComponentName = (typeof COMPONENT_NAMES)[number];

@@ -1,16 +1,21 @@
 import type { z } from 'zod';
 import { caution, note } from './caution/props.ts';
+import { props as circuitDiagram } from './circuit-diagram/props.ts';
+import { props as faultTable } from './fault-table/props.ts';
 import { props as figure } from './figure/props.ts';
+import { props as findings } from './findings/props.ts';
 import { props as fuseSizer } from './fuse-sizer/props.ts';
 import { props as gaugeChooser } from './gauge-chooser/props.ts';
 import { check, hold } from './hold/props.ts';
 import { props as jobValues } from './job-values/props.ts';
 import { props as lessonLink } from './lesson-link/props.ts';
 import type { ComponentName } from './names.ts';
+import { props as relayDiagram } from './relay-diagram/props.ts';
 import { props as station } from './station/props.ts';
 import { step, steps } from './steps/props.ts';
 import { props as survey } from './survey/props.ts';
 import { props as term } from './term/props.ts';
+import { props as truthTable } from './truth-table/props.ts';
 import { props as value } from './value/props.ts';
 
 /** What a string prop names, so that the check can look it up and say "did you mean". */
@@ -62,5 +67,10 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   Steps: { props: steps, children: 'required', inside: ['Station'] },
   Survey: { props: survey, children: 'none' },
   Term: { props: term, children: 'optional', refers: { of: 'term' } },
+  CircuitDiagram: { props: circuitDiagram, children: 'none', circuit: 'always' },
+  FaultTable: { props: faultTable, children: 'none', refers: { of: 'part' }, circuit: 'always' },
+  Findings: { props: findings, children: 'none', circuit: 'always' },
+  RelayDiagram: { props: relayDiagram, children: 'none', refers: { of: 'relay' }, circuit: 'always' },
+  TruthTable: { props: truthTable, children: 'none', circuit: 'always' },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };

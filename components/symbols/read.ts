@@ -7,7 +7,7 @@ import { type INode, parseSync } from 'svgson';
  */
 const ELEMENTS = new Set(['svg', 'g', 'path', 'rect', 'circle', 'ellipse']);
 const ATTRIBUTES = new Set(
-  'xmlns viewBox d x y width height rx ry cx cy r fill stroke stroke-width stroke-dasharray stroke-linejoin stroke-linecap transform'.split(
+  'xmlns viewBox class d x y width height rx ry cx cy r fill stroke stroke-width stroke-dasharray stroke-linejoin stroke-linecap transform'.split(
     ' ',
   ),
 );
