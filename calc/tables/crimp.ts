@@ -6,7 +6,7 @@ export const PULL_STANDARDS = ['commercial', 'military', 'grounding lead'] as co
 export type PullStandard = (typeof PULL_STANDARDS)[number];
 export type PullRow = Row<{ standard: PullStandard; gaugeAwg: number; forceLbf: number }>;
 
-const pulls = (
+const pulls = /* @__NO_SIDE_EFFECTS__ */ (
   standard: PullStandard,
   source: string,
   at: string,

@@ -12,7 +12,7 @@ export type ConductorRow = Row<{ areaMm2: number; resistanceOhmPerM: number }>;
 /** nominal area [mm²], maximum resistance [milliohm/m, printed as ohm/km] */
 type Pair = readonly [number, number, Read?];
 
-const table = (at: string, pairs: readonly Pair[]): readonly ConductorRow[] =>
+const table = /* @__NO_SIDE_EFFECTS__ */ (at: string, pairs: readonly Pair[]): readonly ConductorRow[] =>
   cite(
     { source: 'IEC 60228, as cable makers reprint it', at, read: 'memory', unit: 'ohm/km' },
     pairs.map(([areaMm2, milliohm, read]) => ({
