@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { variantsOf } from '../../site/scripts/search/expand.ts';
+import { variantsOf, wordsOf } from '../../site/scripts/search/expand.ts';
+import { sameWord } from '../../site/scripts/search/same-word.ts';
 
 const GROUPS = [
   ['ground', 'earth', 'chassis'],
@@ -33,5 +34,25 @@ describe('a query as the trade also says it', () => {
   });
   it('asks once for nothing', () => {
     expect(queries(' ')).toEqual(['']);
+  });
+});
+
+describe('a word that is found', () => {
+  it.each([
+    ['lamps', 'lamp.'],
+    ['batteries', 'battery'],
+    ['drilling', 'drill'],
+    ['win', 'winch'],
+    ['87a', '87a,'],
+  ])('%s is found in %s', (asked, found) => expect(sameWord(asked, found)).toBe(true));
+  it.each([
+    ['hoist', 'h'],
+    ['hoist', 'hold'],
+    ['relais', 'rear'],
+    ['86', '8'],
+    ['', 'x'],
+  ])('%s is not found in %s', (asked, found) => expect(sameWord(asked, found)).toBe(false));
+  it('takes a query apart as the index does', () => {
+    expect(wordsOf('Step-light, 2.5 mm²!  step-light')).toEqual(['step-light', '2.5', 'mm²']);
   });
 });

@@ -46,3 +46,7 @@ function placeOf(word: string, query: string): number {
   }
   return -1;
 }
+
+/** The words of a query as the index sees them: lower case, without the marks between them. */
+export const wordsOf = (query: string): string[] =>
+  [...new Set(query.toLowerCase().split(/[^\p{L}\p{N}.+-]+/u))].filter((word) => /[\p{L}\p{N}]/u.test(word));

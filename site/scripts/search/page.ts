@@ -141,7 +141,7 @@ async function search(): Promise<void> {
     status.textContent =
       answer.total === 0
         ? 'Nothing found.'
-        : `${answer.total} ${answer.total === 1 ? 'page' : 'pages'} for ${spelled()}${also.length > 0 ? `; also asked for ${also.join(', ')}` : ''}.`;
+        : `${answer.total} ${answer.total === 1 ? 'page' : 'pages'} for ${spelled()}${also.length > 0 ? `; also asked for ${also.join(', ')}` : ''}${answer.unknown.length > 0 ? `; ${answer.unknown.map((word) => `“${word}”`).join(', ')} stands on no page` : ''}.`;
     if (answer.total === 0) showNothing();
   } catch {
     if (mine !== turn) return;
