@@ -75,7 +75,7 @@ export function bundleByArea(o: { wiresMm: readonly number[]; factor?: number })
  * @throws RangeError outside those ranges
  * @formula two: sum. Three: circle round three touching ones (Descartes), never below the two largest. Equal: table. Else the tightest of many packings found
  * @source geometry; Descartes circle theorem; Specht list; the search gives a circle that does fit them, so an upper bound
- * @example bundleOf({ wiresMm: [2, 2, 3] }).bundleMm // 5.149
+ * @example bundleOf({ wiresMm: [2, 2, 3] }).bundleMm // 5.15
  */
 export function bundleOf(o: { wiresMm: readonly number[] }): {
   bundleMm: number;

@@ -37,6 +37,12 @@ const uses = ({ steps }: CautionContext, ...ids: PrepStepId[]): boolean => ids.s
 const discolouring = ({ steps }: CautionContext): boolean =>
   Object.values(PRIMERS).some(({ step, discolours }) => discolours && steps.includes(step));
 
+/** Published figures lie on both sides of the border between low and medium. */
+const straddles = ({ energy }: SurfaceFacts): boolean =>
+  energy !== null &&
+  energy.minMnPerM < ENERGY_CLASS_LIMITS.lowBelowMnPerM &&
+  energy.maxMnPerM >= ENERGY_CLASS_LIMITS.lowBelowMnPerM;
+
 export const PREP_CAUTIONS: readonly CautionRule[] = [
   {
     id: 'maker-first',
@@ -149,11 +155,7 @@ export const PREP_CAUTIONS: readonly CautionRule[] = [
   {
     id: 'class-straddles',
     severity: 'note',
-    when: ({ surface, usesTape }) =>
-      usesTape &&
-      surface.energy !== null &&
-      surface.energy.minMnPerM < ENERGY_CLASS_LIMITS.lowBelowMnPerM &&
-      surface.energy.maxMnPerM >= ENERGY_CLASS_LIMITS.lowBelowMnPerM,
+    when: ({ surface, usesTape }) => usesTape && straddles(surface),
     text: ({ surface }) =>
       `Published figures for this material run from ${surface.energy?.minMnPerM} to ${surface.energy?.maxMnPerM} mN/m, across the border of ${ENERGY_CLASS_LIMITS.lowBelowMnPerM}: a dyne reading of this part decides, not the table.`,
   },
@@ -168,7 +170,7 @@ export const PREP_CAUTIONS: readonly CautionRule[] = [
   {
     id: 'test-fluid-harm',
     severity: 'warn',
-    when: ({ surface, usesTape }) => usesTape && surface.energy !== null,
+    when: ({ surface, usesTape }) => usesTape && straddles(surface),
     text: () =>
       'If you check with dyne fluid: ± 3 mN/m, 2 seconds, never twice on one spot; the fluid harms fertility: gloves, fresh air, not for pregnant workers.',
   },

@@ -70,7 +70,7 @@ const MAKE: Record<PrepStepId, (context: StepContext) => Words> = {
     why: 'On a hot panel the wipe dries before it has lifted the dirt, and the tape is soft while it is placed.',
   }),
   inspect: ({ surface }) => ({
-    do: `Name the surface: ${surface.name}. Look for loose paint, rust, chalk, ripples and earlier repairs. Press ordinary tape on old paint and pull it off: nothing may come with it.`,
+    do: `Make sure what it is: ${surface.name}. Look for anything loose, cracked, chalky or mended. Press ordinary tape on any coating and pull it off: nothing may come with it.`,
     why: 'Tape holds to what it touches, and that has to hold to the vehicle.',
   }),
   'wait-paint': () => ({
@@ -156,7 +156,7 @@ const MAKE: Record<PrepStepId, (context: StepContext) => Words> = {
     dont: 'Do not fit the part before the patch has passed.',
   }),
   apply: ({ surface, place }) => ({
-    do: 'Within 30 minutes of the last wipe: peel 50 mm of liner, place, and peel on as you press. Do not stretch the tape, do not touch the adhesive.',
+    do: 'Within 30 minutes of the last cleaning, and at once after a primer: peel 50 mm of liner, place, and peel on as you press. Do not stretch the tape, do not touch the adhesive.',
     waitS: 0,
     why: 'A cleaned surface gets dirty again by itself, and a lifted tape never sticks twice.',
     ...(surface.porous || !place.outside ? {} : { dont: 'Not on a wet or dewy panel, and not in rain.' }),

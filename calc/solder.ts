@@ -181,7 +181,7 @@ const SIGHTS: readonly { criterion: string; groups: readonly (readonly string[])
   { criterion: 'charred insulation', groups: [['insulation'], ['charred', 'burnt', 'black', 'melted away']] },
   {
     criterion: 'slight discolouration of insulation',
-    groups: [['insulation'], ['discoloured', 'discolored', 'yellowed']],
+    groups: [['insulation'], ['discolo', 'yellowed']],
   },
   { criterion: 'slight scuffing', groups: [['scuff']] },
   {

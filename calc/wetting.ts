@@ -83,7 +83,7 @@ export function interfaceWork(o: { solid: SolidSurface; liquid: TestLiquid }): {
  * @throws RangeError outside those ranges
  * @formula cos θ = 2·(√(γs_d·γl_d) + √(γs_p·γl_p))/γl - 1
  * @source Young equation with the geometric mean of Owens and Wendt 1969
- * @example contactAngle({ solid: { dispersiveMjPerM2: 35.9, polarMjPerM2: 4.3 }, liquid: { dispersiveMnPerM: 21.8, polarMnPerM: 51 } }).angleDeg // 79.89
+ * @example contactAngle({ solid: { dispersiveMjPerM2: 35.9, polarMjPerM2: 4.3 }, liquid: { dispersiveMnPerM: 21.8, polarMnPerM: 51 } }).angleDeg // 79.9
  */
 export function contactAngle(o: { solid: SolidSurface; liquid: TestLiquid }): {
   angleDeg: number;
