@@ -219,6 +219,7 @@ class Bench {
       this.fault = fault;
       this.variants.clear();
     }
+    const like = sound.trail.at(-1);
     let blown = NONE;
     let variant = this.variant(fault, sound.volts, blown);
     const level = sound.start.slice();
@@ -226,7 +227,7 @@ class Bench {
       if (variant.stuck[r]! >= 0) level[solver.inputCount + r] = variant.stuck[r]!;
     }
     for (;;) {
-      const cycle = solver.settle(variant, level, solver.point);
+      const cycle = solver.settle(variant, level, solver.point, like);
       if (cycle !== undefined) return this.outcome(fault, variant, level, cycle, blown, solver.present);
       const more = fault.kind === 'open' ? NONE : this.blowing(variant, solver.present);
       if (more.length === 0) return this.outcome(fault, variant, level, undefined, blown, solver.present);

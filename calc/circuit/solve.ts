@@ -25,6 +25,9 @@ const MOST_RELAY_STEPS = 5_000;
 const SOON = 6;
 /** Times that all wrong diodes are turned together without progress before they are turned one by one. */
 const PATIENCE = 8;
+/** Foresight counts down to this share of the voltage without the load: the lower working point lies below a half. */
+const FORESIGHT_FRACTION = 0.7;
+const FORESIGHT_STEPS = 60;
 /** Frames kept per variant. */
 const MOST_KEPT = 20_000;
 
@@ -106,18 +109,22 @@ export interface Solver {
   level(variant: Variant, inputs: InputState, relays?: RelayState): Uint8Array;
   /** The network solved last. */
   readonly present: Point;
-  /** Solve with the positions as they are. What comes back is `present`, overwritten by the next call. */
-  point(variant: Variant, level: Uint8Array): Point;
+  /**
+   * Solve with the positions as they are. What comes back is `present`, overwritten by the next call. `like` is a point
+   * whose diodes probably conduct alike.
+   */
+  point(variant: Variant, level: Uint8Array, like?: Point): Point;
   /** As `point`, but kept. */
   frame(variant: Variant, level: Uint8Array): Frame;
   /**
    * Move relays, all at once, until they rest: `level` then says where, and nothing is returned. If they never rest, the
-   * positions they run through come back. `at` is `point` or `frame`.
+   * positions they run through come back. `at` is `point` or `frame`, `like` is handed on to it.
    */
   settle(
     variant: Variant,
     level: Uint8Array,
-    at: (variant: Variant, level: Uint8Array) => Point,
+    at: (variant: Variant, level: Uint8Array, like?: Point) => Point,
+    like?: Point,
   ): Uint8Array[] | undefined;
   currentA(variant: Variant, branch: number, at: Point): number;
   acrossV(branch: number, voltageV: Float64Array): number;
@@ -139,6 +146,24 @@ export function keyOf(level: Uint8Array): number | string {
   let key = 0;
   for (const position of level) key = key * 2 + position;
   return key;
+}
+
+/**
+ * Conductance of an electronic load on the straight line through its last two working points, taken for a source with a
+ * resistance. Undefined where that line means nothing, or leads so far down that another working point may lie between.
+ */
+function foreseen(chordS: (v: number) => number, v: number, currentA: number, beforeV: number, beforeA: number) {
+  const ohm = (beforeV - v) / (currentA - beforeA);
+  if (!(ohm > 0)) return undefined;
+  const openV = v + ohm * currentA;
+  let atV = v;
+  for (let step = 0; step < FORESIGHT_STEPS; step++) {
+    const nextV = openV / (1 + ohm * chordS(atV));
+    const near = Math.abs(nextV - atV) <= 1e-12 * openV;
+    atV = nextV;
+    if (near) return atV > FORESIGHT_FRACTION * openV ? chordS(atV) : undefined;
+  }
+  return undefined;
 }
 
 /**
@@ -180,6 +205,8 @@ export function prepare(netlist: Netlist): Solver {
   const diodes = new Int32Array(count);
   const bending = new Int32Array(count);
   const wrong = new Int32Array(count);
+  const seenV = new Float64Array(count);
+  const seenA = new Float64Array(count);
   let activeCount = 0;
   let diodeCount = 0;
   let bendingCount = 0;
@@ -334,7 +361,7 @@ export function prepare(netlist: Netlist): Solver {
     throw new RangeError(`${netlist.id}: no answer for its diodes after ${MOST_DIODE_STEPS} steps`);
   }
 
-  function point(variant: Variant, level: Uint8Array): Point {
+  function point(variant: Variant, level: Uint8Array, like?: Point): Point {
     present.conductance.set(variant.conductance);
     activeCount = 0;
     diodeCount = 0;
@@ -349,7 +376,7 @@ export function prepare(netlist: Netlist): Solver {
       active[activeCount++] = k;
       if (isThreshold[k] === 1) {
         diodes[diodeCount++] = k;
-        present.conductance[k] = 0;
+        if (like === undefined || like.conductance[k] === 0) present.conductance[k] = 0;
       } else if (curve[k] !== undefined) {
         bending[bendingCount++] = k;
         present.conductance[k] = 0;
@@ -368,6 +395,7 @@ export function prepare(netlist: Netlist): Solver {
   /**
    * Electronic loads: begin without them, then let each draw what it would at the voltage found, and again. Drawing more
    * only lowers the voltages, so this walks down to the highest working point: the one they reach when switched on.
+   * From the second step on, while the voltage has not sunk far, each load foresees its own drop.
    */
   function settleWorkingPoints(variant: Variant): void {
     for (let step = 0; step < MOST_WORKING_POINT_STEPS; step++) {
@@ -377,11 +405,21 @@ export function prepare(netlist: Netlist): Solver {
         const was = present.conductance[k]!;
         const wants = curve[k]!(acrossV(k, work.voltageV));
         if (Math.abs(wants - was) > WORKING_POINT * wants) moved = true;
+      }
+      if (!moved) return;
+      for (let i = 0; i < bendingCount; i++) {
+        const k = bending[i]!;
+        const was = present.conductance[k]!;
+        const voltageV = acrossV(k, work.voltageV);
+        const drawnA = was * voltageV;
+        let wants = curve[k]!(voltageV);
+        if (step > 0 && step < CALM_STEPS) wants = foreseen(curve[k]!, voltageV, drawnA, seenV[i]!, seenA[i]!) ?? wants;
+        seenV[i] = voltageV;
+        seenA[i] = drawnA;
         // Loads that push each other to and fro are led to a point between.
         present.conductance[k] = step < CALM_STEPS ? wants : (was + wants) / 2;
       }
       settleDiodes(variant);
-      if (!moved) return;
     }
     throw new RangeError(
       `${netlist.id}: no working point for its electronic loads after ${MOST_WORKING_POINT_STEPS} steps`,
@@ -408,12 +446,13 @@ export function prepare(netlist: Netlist): Solver {
   function settle(
     variant: Variant,
     level: Uint8Array,
-    at: (variant: Variant, level: Uint8Array) => Point,
+    at: (variant: Variant, level: Uint8Array, like?: Point) => Point,
+    like?: Point,
   ): Uint8Array[] | undefined {
     let trail: Uint8Array[] | undefined;
     let seen: Map<number | string, number> | undefined;
     for (let step = 0; step < MOST_RELAY_STEPS; step++) {
-      const { next } = at(variant, level);
+      const { next } = at(variant, level, like);
       let moves = false;
       for (let r = 0; r < next.length; r++) if (next[r] !== level[inputCount + r]) moves = true;
       if (!moves) return undefined;
