@@ -1,6 +1,4 @@
-import type { Circuit, Finding, JobValue } from '../calc/circuit/model.ts';
-import type { Proof } from '../calc/circuit/prove.ts';
-import type { FuseOptions, GaugeOptions } from '../calc/index.ts';
+import type { Circuit, Finding, FuseOptions, GaugeOptions, JobValue, Proof } from '../calc/index.ts';
 import { DEFAULT_UNITS, type UnitChoice } from './units.ts';
 
 /**

@@ -1,5 +1,4 @@
-import type { Circuit } from '../calc/circuit/model.ts';
-import { type Proof, prove } from '../calc/circuit/prove.ts';
+import { type Circuit, type Proof, prove } from '../calc/index.ts';
 import type { ShopDefaults, Study } from './context.ts';
 
 /** What a page shows of a proven circuit, by the names a guide uses. */

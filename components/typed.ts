@@ -1,4 +1,4 @@
-import type { Unit } from '../calc/units.ts';
+import type { Unit } from '../calc/index.ts';
 import { show } from './show.ts';
 import { AWG_NUMBERS, fromUnit, type Kind, nameOf, ruleOf, type UnitChoice, type UnitId, unitOf } from './units.ts';
 

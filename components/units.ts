@@ -1,5 +1,4 @@
-import { AWG_SIZES, awg, awgName } from '../calc/conductor.ts';
-import { convert, type Unit } from '../calc/units.ts';
+import { AWG_SIZES, awg, awgName, convert, type Unit } from '../calc/index.ts';
 import type { UnitChoice } from './unit-choice.ts';
 
 /**

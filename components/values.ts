@@ -1,4 +1,4 @@
-import type { Circuit, Part, PartKind, Quantity } from '../calc/circuit/model.ts';
+import type { Circuit, Part, PartKind, Quantity } from '../calc/index.ts';
 import type { JobContext } from './context.ts';
 import { KIND_OF_QUANTITY, type Kind, kindOfName } from './units.ts';
 

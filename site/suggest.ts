@@ -1,4 +1,4 @@
-import { nearestName } from '../calc/circuit/did-you-mean.ts';
+import { nearestName } from '../calc/index.ts';
 
 /** ` Did you mean "F1"?`, or nothing where no known word is near; goes behind a sentence that ends in a full stop. */
 export function didYouMean(word: string, known: Iterable<string>): string {

@@ -1,4 +1,4 @@
-import type { Circuit } from '../../calc/circuit/model.ts';
+import type { Circuit } from '../../calc/index.ts';
 import type { PageContext, ShopDefaults } from '../context.ts';
 import type { UnitChoice } from '../units.ts';
 

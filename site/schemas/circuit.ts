@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Circuit } from '../../calc/circuit/model.ts';
+import type { Circuit } from '../../calc/index.ts';
 import { id, isoDate, line, quantity, sized } from './fields.ts';
 
 const partId = z

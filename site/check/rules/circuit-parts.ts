@@ -1,4 +1,4 @@
-import { circuitProblems } from '../../../calc/circuit/problems.ts';
+import { circuitProblems } from '../../../calc/index.ts';
 import type { Rule } from '../rule.ts';
 
 /** A circuit's parts, terminals, wires and wishes fit together. */

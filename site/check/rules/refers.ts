@@ -1,5 +1,5 @@
 import { basename, join } from 'node:path';
-import type { Circuit } from '../../../calc/circuit/model.ts';
+import type { Circuit } from '../../../calc/index.ts';
 import { filesUnder } from '../../read/folder.ts';
 import { KINDS } from '../../read/kinds.ts';
 import type { OpenDocument } from '../../read/open.ts';
