@@ -61,7 +61,7 @@ const WIRE = 36;
 const CONNECTOR = 48;
 
 /** Four columns fill a phone; a circuit that hangs together more widely gets what it needs. */
-const PITCH = { column: 86, columns: 4, bar: 20, margin: 4, lead: 34 };
+const PITCH = { column: 86, columns: 4, bar: 20, margin: 4, lead: 34, tail: 16 };
 
 interface Described {
   edge: Edge;

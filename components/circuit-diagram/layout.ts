@@ -54,6 +54,8 @@ export interface Pitch {
   margin: number;
   /** From the middle of a column to its left edge: symbols and terminal numbers; the rest is for words. */
   lead: number;
+  /** Further room for the words of the last column. */
+  tail: number;
 }
 
 /** See the head of this file. */
@@ -69,7 +71,9 @@ export function layout(graph: Graph, pitch: Pitch): Layout {
     return { chains: group, y, columns, width, floor };
   });
   // Rows of groups: each in the first row that has room for it.
-  const most = Math.max(pitch.columns, ...groups.map((g) => g.width));
+  const widest = Math.max(...groups.map((g) => g.width));
+  // one column more takes the battery beside a wide group rather than on a row of its own
+  const most = Math.max(pitch.columns, widest < pitch.columns + 2 ? widest + 1 : widest);
   const rows: (typeof groups)[] = [];
   for (const g of groups) {
     const row = rows.find((r) => r.reduce((sum, other) => sum + other.width, g.width) <= most);
@@ -173,7 +177,7 @@ export function layout(graph: Graph, pitch: Pitch): Layout {
       });
       for (const x of new Set(xs)) out.dots.push({ node, x, y: railY.get(node)! });
     }
-    out.width = Math.max(out.width, right + pitch.margin);
+    out.width = Math.max(out.width, right + pitch.margin + pitch.tail);
     y0 = floor + 62;
   }
   out.height = y0 - 20;

@@ -37,7 +37,13 @@ export const model = ((props, job) => {
   const { proof } = study;
   const words = inputsInWords(circuit, look.on);
   const lit = Object.keys(circuit.intent.loads).filter((id) => look.solution.on[id] === true);
-  const state = lit.length > 0 ? `${lit.map((id) => loadName(circuit, id)).join(', ')} on` : 'every load off';
+  const all = Object.keys(circuit.intent.loads).length;
+  const state =
+    lit.length === 0
+      ? 'every load off'
+      : lit.length === all && all > 1
+        ? 'every load on'
+        : `${lit.map((id) => loadName(circuit, id)).join('; ')} on`;
   const flag = look.hot.length > 0 || !look.solution.settles ? 'stop' : look.fault ? 'warn' : 'pass';
   return {
     ...framed(job, {
@@ -80,8 +86,10 @@ function conductors(plan: Plan, look: Looked, job: JobContext, proof: Proof): Vi
     view[`c${i}`] = contactState(id, symbol, look, proof);
     view[`s${i}`] = job.chosen['part'] === owner ? 'chosen' : '';
     view[`f${i}`] = look.fault && (look.fault.id === id || look.fault.id === owner) ? 'fault' : '';
-    view[`t${i}`] = values.map((path) => figure(path, job)).join(symbol === 'wire' ? ' ' : '');
-    view[`a${i}`] = Math.abs(amps) > LIVE_A ? say(Math.abs(amps), 'current', job.units) : '';
+    const flows = Math.abs(amps) > LIVE_A ? say(Math.abs(amps), 'current', job.units) : '';
+    // a wire says its size and length, a part what it is or, where it has no size, what it carries now
+    view[`t${i}`] = values[0] === undefined ? flows : figure(values[0], job);
+    view[`u${i}`] = values[1] === undefined ? '' : figure(values[1], job);
   });
   plan.volts.forEach((node, i) => {
     view[`v${i}`] = look.solution.floating.includes(node) ? 'floats' : say(nodeV[node] ?? null, 'voltage', job.units);

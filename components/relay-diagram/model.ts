@@ -68,6 +68,7 @@ export const model = (({ of }, job) => {
     ...inputFields(circuit, look.on),
     ...Object.fromEntries(terminals.map((name) => [`v${name}`, volts(name)])),
     coil: amps(of) > LIVE_A ? 'live' : 'dead',
+    com: carried === '' ? 'dead' : 'live',
     no: amps(`${of}.no`) > LIVE_A ? 'live' : 'dead',
     nc: amps(`${of}.nc`) > LIVE_A ? 'live' : 'dead',
     arm: energised === true ? 'pulled' : 'rest',

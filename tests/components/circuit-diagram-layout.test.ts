@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Edge, type Graph, layout } from '../../components/circuit-diagram/layout.ts';
 
-const PITCH = { column: 88, columns: 4, bar: 22, margin: 16, lead: 34 };
+const PITCH = { column: 88, columns: 4, bar: 22, margin: 16, lead: 34, tail: 0 };
 
 interface NeutralElement {
   type: string;
