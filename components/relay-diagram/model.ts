@@ -24,6 +24,7 @@ export const model = (({ of }, job) => {
   const base = {
     ...Object.fromEntries(ORDER.map((t) => [`v${t}`, ''])),
     coil: 'dead',
+    com: 'dead',
     no: 'dead',
     nc: 'dead',
     arm: 'rest',
