@@ -12,6 +12,7 @@ export interface DwellPoint extends Cited {
   fraction: number;
 }
 
+/** Published points of the bond's growth, earliest first. */
 export const DWELL_POINTS: readonly DwellPoint[] = [
   { timeMin: 20, fraction: 0.5, source: 'tape application guides, recalled', at: '-', read: 'memory' },
   { timeMin: 1440, fraction: 0.9, source: 'tape application guides, recalled', at: '-', read: 'memory' },

@@ -76,6 +76,7 @@ export const STEP_SOLVENT: Readonly<Partial<Record<PrepStepId, Solvent>>> = {
   'prime-self-etch': 'etch primer',
 };
 
+/** Primers and promoters by kind. */
 export const PRIMERS = {
   silane: { step: 'prime-silane', name: 'silane primer', discolours: false, suits: ['glass', 'frit-glass'] },
   cpo: {
@@ -128,6 +129,7 @@ export const PAINT_PROMOTER_FLASH_OFF = {
   read: 'seen',
 } as const;
 
+/** How likely something is to go wrong, mildest first. */
 export const RISKS = ['none', 'low', 'medium', 'high'] as const;
 export type Risk = (typeof RISKS)[number];
 

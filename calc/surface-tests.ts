@@ -6,6 +6,7 @@ import type { Cited } from './tables/cited.ts';
 
 /** Levels that test pens and fluids are sold in [mN/m]. */
 export const DYNE_LEVELS_MN_PER_M: readonly number[] = [30, 32, 34, 36, 38, 40, 42, 44, 46, 48, 50, 52, 54, 56, 60];
+/** Where the levels stand. */
 export const DYNE_LEVELS_SOURCE: Cited = {
   source: 'plastics consultancy page on dyne solutions',
   at: 'list 1.1',

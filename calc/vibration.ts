@@ -25,6 +25,7 @@ const at = (...pairs: (readonly [number, number])[]): PsdPoint[] =>
   pairs.map(([frequencyHz, psdM2PerS4Hz]) => ({ frequencyHz, psdM2PerS4Hz }));
 const RECALLED = { source: 'ISO 16750-3 (2007 tables, recalled; an edition of 2023 exists)', read: 'memory' } as const;
 
+/** Road vibration by place on the vehicle. */
 export const VIBRATION_PROFILES: readonly VibrationProfile[] = [
   {
     id: 'car body',

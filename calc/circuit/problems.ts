@@ -16,7 +16,9 @@ export interface CircuitProblem {
 
 /** More than this many parts or wires is refused: a proof tries every state of every one of them. */
 export const MAX_PARTS = 400;
+/** As for parts. */
 export const MAX_WIRES = 1200;
+/** More inputs than this are refused: every one doubles the states. */
 export const MAX_INPUTS = 16;
 
 /** IEC 60757 letter codes. */
@@ -24,6 +26,7 @@ const COLOURS = new Set('BK BN RD OG YE GN BU VT GY WH PK GD TQ SR'.split(' '));
 
 const LOAD_KINDS = new Set(['lamp', 'load', 'strip', 'motor', 'buzzer', 'charger', 'heater', 'camera', 'socket']);
 
+/** Whether a part uses current to do something: what a fuse and a wire are there for. */
 export function isLoad(part: Part): part is LoadPart {
   return LOAD_KINDS.has(part.kind);
 }
@@ -365,7 +368,11 @@ function checkWiring(circuit: Circuit, report: Report): void {
   const use = (terminal: string): void => {
     uses.set(terminal, (uses.get(terminal) ?? 0) + 1);
   };
+  const first = Object.keys(circuit.parts).find((id) => circuit.parts[id]!.kind === 'battery');
   for (const [id, part] of Object.entries(circuit.parts)) {
+    // The vehicle's own wiring joins a feed to its battery.
+    const source = part.kind === 'feed' ? (part.from ?? first) : undefined;
+    if (source !== undefined) use(`${source}.+`);
     const own = terminalsOf(part).map((each) => each.name);
     for (const [name, ref] of Object.entries(part.join ?? {})) {
       const path: Path = ['parts', id, 'join', name];

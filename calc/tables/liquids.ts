@@ -45,6 +45,7 @@ const row = (
   ...(note === undefined ? {} : { note }),
 });
 
+/** Every published split of every liquid. */
 export const LIQUIDS: readonly LiquidRow[] = [
   row('water', 'default', [72.8, 21.8, 51], CONSTANTS, 'constant table'),
   row('water', 'teaching note', [72.8, 29.1, 43.7], TEACHING, 'liquid table'),

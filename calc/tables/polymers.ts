@@ -13,6 +13,7 @@ export interface PolymerRow {
   waterAngleDeg: number;
 }
 
+/** The survey that the rows are taken from. */
 export const POLYMER_SURVEY: Cited = {
   source: 'table "Critical Surface Tension and Contact Angle with Water for Various Polymers"',
   at: 'rows by polymer name',
@@ -26,6 +27,7 @@ const row = (id: string, name: string, criticalMnPerM: number, waterAngleDeg: nu
   waterAngleDeg,
 });
 
+/** Plastics with surface energy and water contact angle. */
 export const POLYMERS: readonly PolymerRow[] = [
   row('butyl', 'Polyisobutylene (butyl rubber)', 27, 112.1),
   row('phfp', 'Polyhexafluoropropylene', 16.9, 112),

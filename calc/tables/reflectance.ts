@@ -23,6 +23,7 @@ const recalled = (surface: string, reflectance: number, diffuse: boolean): Refle
 });
 const HELP = { source: 'lighting software help page', read: 'seen' } as const;
 
+/** Share of light that surfaces give back. */
 export const REFLECTANCES: readonly ReflectanceRow[] = [
   ...seen('colour column', [
     ['white', 0.8],

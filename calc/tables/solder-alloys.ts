@@ -61,6 +61,7 @@ export interface TipTemperature extends Cited {
   maxC?: number;
 }
 
+/** Iron temperatures that makers and courses give. */
 export const TIP_TEMPERATURES: readonly TipTemperature[] = [
   {
     id: 'space practice',

@@ -76,6 +76,7 @@ export const TAPES: readonly TapeClass[] = [
   },
 ];
 
+/** Ids of the tape classes, in the order of the list. */
 export const TAPE_IDS = TAPES.map(({ id }) => id);
 
 /** Where a part sits. */
@@ -89,6 +90,7 @@ export interface Place extends Cited {
   applyFromC: number;
 }
 
+/** Places on a vehicle, each with the air it sees. */
 export const PLACES: readonly Place[] = [
   {
     id: 'cabin',
@@ -142,6 +144,7 @@ export const PLACES: readonly Place[] = [
   },
 ];
 
+/** Ids of the places, in the order of the list. */
 export const PLACE_IDS = PLACES.map(({ id }) => id);
 
 /** What is on the surface before work starts. */
