@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import type { Circuit } from '../calc/circuit/model.ts';
+import type { Circuit } from '../calc/index.ts';
 import { type Entry, type Reading, readFolder } from './read/folder.ts';
 import type { DataKind, DataOf, DocumentKind } from './read/kinds.ts';
 import { closeDocument, openDocument, type ReadDocument } from './read/open.ts';
@@ -127,7 +127,7 @@ const sound = <D extends GuideData | LessonData>(
   );
 
 /** Stands in while a preview runs without a sound shop.yaml; a build never gets here. */
-const UNNAMED: Shop = shopSchema.parse({
+export const UNNAMED: Shop = shopSchema.parse({
   name: 'Unnamed workshop',
   about: 'shop.yaml does not hold yet.',
   contact: '–',

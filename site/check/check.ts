@@ -3,11 +3,12 @@ import type { ComponentRule } from '../../components/schemas.ts';
 import { filesUnder, type Reading, readFolder } from '../read/folder.ts';
 import type { Kind } from '../read/kinds.ts';
 import type { Problem } from '../read/source.ts';
-import { circuitsOf, type Workshop, workshopOf } from '../workshop.ts';
+import { circuitsOf, UNNAMED, type Workshop, workshopOf } from '../workshop.ts';
 import { checkDocuments, contentOf } from './documents.ts';
 import { checkInParallel } from './parallel.ts';
+import { type ProvingOptions, proveAll } from './proving.ts';
 import { pagesOf } from './routes.ts';
-import type { Known, Names } from './rule.ts';
+import type { Known, Names, Whole } from './rule.ts';
 import { rules } from './rules/index.ts';
 
 export interface Checked {
@@ -23,18 +24,27 @@ export interface CheckOptions {
   /** Other components than the shipped ones. */
   components?: Readonly<Record<string, ComponentRule>>;
   calculators?: readonly string[];
+  proving?: ProvingOptions;
 }
+
+/** Proofs kept between runs, beside the project's own files and never among a workshop's. */
+const CACHE = join(import.meta.dirname, '../../.loomleaf/proofs');
 
 /** Reads a content folder and holds it against every rule. Nothing is thrown for what an author did. */
 export async function check(dir: string, options: CheckOptions = {}): Promise<Checked> {
   const reading = readFolder(resolve(dir));
   const known = knownOf(reading, options.calculators ?? []);
   const content = contentOf(known, options.components);
+  const proving = proveAll(known.circuits, reading.shop?.data ?? UNNAMED, {
+    cacheDir: CACHE,
+    ...options.proving,
+  });
   const { documents, problems } = options.components
     ? checkDocuments(reading.documents, content)
     : await checkInParallel(reading.documents, known, content);
   problems.push(...reading.problems);
-  for (const rule of rules) if (rule.whole) problems.push(...rule.whole({ reading, documents, content }));
+  const whole: Whole = { reading, documents, content, proofs: await proving };
+  for (const rule of rules) if (rule.whole) problems.push(...rule.whole(whole));
   problems.sort(byPlace);
 
   const { entries, shop, terms, synonyms } = reading;

@@ -1,5 +1,6 @@
-import type { Circuit } from '../../calc/circuit/model.ts';
+import type { Circuit } from '../../calc/index.ts';
 import type { ComponentRule } from '../../components/schemas.ts';
+import type { Outcome } from '../proofs.ts';
 import type { Reading } from '../read/folder.ts';
 import type { Kind } from '../read/kinds.ts';
 import type { OpenDocument, ReadDocument } from '../read/open.ts';
@@ -34,6 +35,8 @@ export interface Whole {
   content: Content;
   reading: Reading;
   documents: readonly ReadDocument[];
+  /** Of every circuit that can be read. */
+  proofs: ReadonlyMap<string, Outcome>;
 }
 
 /** One rule. It reports every break, not the first. */

@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { avoidedWord } from './avoided-word.ts';
 import { circuitParts } from './circuit-parts.ts';
+import { circuitProof } from './circuit-proof.ts';
 import { component } from './component.ts';
 import { deadLink } from './dead-link.ts';
 import { emptyDocument } from './empty-document.ts';
@@ -18,6 +19,7 @@ import { unknownName } from './unknown-name.ts';
 export const rules: readonly Rule[] = [
   avoidedWord,
   circuitParts,
+  circuitProof,
   component,
   deadLink,
   emptyDocument,
