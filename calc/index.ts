@@ -124,6 +124,7 @@ export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
 
+export { BENCH_TOLERANCE, benchProbes, type Probe } from './circuit/bench-sheet.ts';
 export { nearestName } from './circuit/did-you-mean.ts';
 export {
   applyFault,

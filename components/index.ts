@@ -1,3 +1,4 @@
+import BenchSheet from './bench-sheet/BenchSheet.astro';
 import Caution from './caution/Caution.astro';
 import Note from './caution/Note.astro';
 import CircuitDiagram from './circuit-diagram/CircuitDiagram.astro';
@@ -42,4 +43,5 @@ export const components = {
   Findings,
   RelayDiagram,
   TruthTable,
+  BenchSheet,
 } satisfies Record<ComponentName, unknown>;

@@ -14,5 +14,6 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   Findings: () => import('./findings/model.ts'),
   RelayDiagram: () => import('./relay-diagram/model.ts'),
   TruthTable: () => import('./truth-table/model.ts'),
+  BenchSheet: () => import('./bench-sheet/model.ts'),
   Value: () => import('./value/model.ts'),
 };

@@ -1,5 +1,6 @@
 /** The components an author may place, by name. The lists of markup, models and schemas are checked against this one. */
 export const COMPONENT_NAMES = [
+  'BenchSheet',
   'Caution',
   'Check',
   'CircuitDiagram',

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { props as benchSheet } from './bench-sheet/props.ts';
 import { caution, note } from './caution/props.ts';
 import { props as circuitDiagram } from './circuit-diagram/props.ts';
 import { props as faultTable } from './fault-table/props.ts';
@@ -72,5 +73,6 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   Findings: { props: findings, children: 'none', circuit: 'always' },
   RelayDiagram: { props: relayDiagram, children: 'none', refers: { of: 'relay' }, circuit: 'always' },
   TruthTable: { props: truthTable, children: 'none', circuit: 'always' },
+  BenchSheet: { props: benchSheet, children: 'none', circuit: 'always' },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };
