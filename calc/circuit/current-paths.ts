@@ -17,6 +17,8 @@ interface Way {
 /** Follows currents through a netlist, largest first; made once for many questions. */
 export class CurrentPaths {
   private readonly at = new Map<Node, Way[]>();
+  private readonly known = new Map<string, CurrentPath>();
+  private readonly arrangements = new WeakMap<Solution, string>();
   private readonly sources: Extract<Element, { kind: 'source' }>[] = [];
 
   constructor(netlist: Netlist) {
@@ -41,15 +43,32 @@ export class CurrentPaths {
   }
 
   /**
-   * Where the current of a consumer comes from and goes to in a state.
+   * Where the current of a consumer comes from and goes to in a state. The same arrangement of inputs and relays gives
+   * the same way (the very same object), whatever the supply.
    *
    * @param consumer `plus` and `minus` as the netlist names them; a negative current swaps them
    */
   follow(state: Solution, consumer: { id: string; plus: Node; minus: Node; currentA: number }): CurrentPath {
-    const [entry, exit] = consumer.currentA >= 0 ? [consumer.plus, consumer.minus] : [consumer.minus, consumer.plus];
+    const forward = consumer.currentA >= 0;
+    const key = `${this.arrangement(state)} ${forward ? consumer.id : `-${consumer.id}`}`;
+    const known = this.known.get(key);
+    if (known !== undefined) return known;
+    const [entry, exit] = forward ? [consumer.plus, consumer.minus] : [consumer.minus, consumer.plus];
     const up = this.walk(state, entry, 'up', consumer.id);
     const down = this.walk(state, exit, 'down', consumer.id);
-    return { elements: [...up.ids.reverse(), ...down.ids], source: up.source };
+    const path = { elements: [...up.ids.reverse(), ...down.ids], source: up.source };
+    this.known.set(key, path);
+    return path;
+  }
+
+  private arrangement(state: Solution): string {
+    let key = this.arrangements.get(state);
+    if (key === undefined) {
+      const on = (record: Record<string, boolean | null>) => Object.keys(record).filter((id) => record[id]);
+      key = [...on(state.inputs), '/', ...on(state.energised)].join(' ');
+      this.arrangements.set(state, key);
+    }
+    return key;
   }
 
   private walk(
@@ -88,4 +107,19 @@ export class CurrentPaths {
       else this.at.set(node, [way]);
     }
   }
+}
+
+/** Least and greatest signed current of every element over the given states [A]. */
+export function peakCurrents(states: readonly Solution[]): Map<string, { lowestA: number; highestA: number }> {
+  const peaks = new Map<string, { lowestA: number; highestA: number }>();
+  for (const { currentA } of states) {
+    for (const id in currentA) {
+      const now = currentA[id]!;
+      const peak = peaks.get(id);
+      if (peak === undefined) peaks.set(id, { lowestA: now, highestA: now });
+      else if (now < peak.lowestA) peak.lowestA = now;
+      else if (now > peak.highestA) peak.highestA = now;
+    }
+  }
+  return peaks;
 }

@@ -1,5 +1,5 @@
 import type { Coverage } from './coverage.ts';
-import { CurrentPaths } from './current-paths.ts';
+import { CurrentPaths, peakCurrents } from './current-paths.ts';
 import { type FaultStudy, singleFaults } from './faults.ts';
 import { type Condition, evaluate, parseCondition } from './intent.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, SignOff, Solution } from './model.ts';
@@ -276,7 +276,11 @@ function figuresOf(
   choices: Sizing['choices'],
 ): Figures {
   const solutions = states.flatMap((state) => [state.resting, state.charging]).filter((state) => state.settles);
-  const most = (id: string) => solutions.reduce((max, state) => Math.max(max, Math.abs(state.currentA[id] ?? 0)), 0);
+  const peaks = peakCurrents(solutions);
+  const most = (id: string) => {
+    const peak = peaks.get(id);
+    return peak === undefined ? 0 : Math.max(peak.highestA, -peak.lowestA);
+  };
   const figures: Figures = {};
   const paths = new CurrentPaths(netlist);
   for (const element of netlist.elements) {
@@ -318,11 +322,9 @@ function figuresOf(
         figures[id] = { currentA: most(id) };
     }
   }
+  const sources = netlist.elements.filter((each) => each.kind === 'source');
   const fromBatteries = (state: Solution) =>
-    netlist.elements.reduce(
-      (sum, each) => (each.kind === 'source' ? sum + Math.max(0, state.currentA[each.id] ?? 0) : sum),
-      0,
-    );
+    sources.reduce((sum, each) => sum + Math.max(0, state.currentA[each.id] ?? 0), 0);
   figures['supply'] = {
     restingV: numberOf(circuit.supply.restingV, values),
     chargingV: numberOf(circuit.supply.chargingV, values),

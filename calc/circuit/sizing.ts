@@ -2,7 +2,7 @@ import { METRIC_SIZES_MM2 } from '../conductor.ts';
 import { type Fuse, type FuseOptions, fuseFor } from '../fuse.ts';
 import { type GaugeOptions, gaugeFor } from '../gauge.ts';
 import { STOCKED_FUSES_A } from '../tables/workshop.ts';
-import { type CurrentPath, CurrentPaths } from './current-paths.ts';
+import { type CurrentPath, CurrentPaths, peakCurrents } from './current-paths.ts';
 import type { Circuit, Element, FusePart, Netlist, Solution } from './model.ts';
 import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
 import { isConductor, Paths, returnNodes } from './paths.ts';
@@ -96,15 +96,15 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock): Size
   const volts = (['resting', 'charging', 'lowest'] as const).map((state) => supplyVolts(circuit, values, state));
   const [resting, charging, lowest] = volts as [Volts, Volts, Volts];
   if (sizer.hasOpen) {
-    sizer.learn(truthTable(prepare(sizer.netlist), { supplyVariants: [charging] }));
+    sizer.learn(truthTable(prepare(sizer.netlist), { supplyVariants: [charging], races: 'none', histories: false }));
     sizer.grow();
   }
   for (let round = 0; ; round++) {
     const solver = prepare(sizer.netlist);
-    const table = truthTable(solver, { supplyVariants: [resting, charging] });
+    const table = truthTable(solver, { supplyVariants: [resting, charging], races: 'last' });
     sizer.learn(table);
     // Only electronic loads draw more from less voltage.
-    if (sizer.isElectronic) sizer.learn(truthTable(solver, { supplyVariants: [lowest] }));
+    if (sizer.isElectronic) sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none' }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
     return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table };
   }
@@ -171,12 +171,10 @@ class Sizer {
   /** Takes in what a solution shows: the largest currents so far, and the ways they go. */
   learn(table: TruthTable): void {
     const states = [...table.rows, ...table.reached].map((row) => row.solution).filter((state) => state.settles);
-    for (const state of states) {
-      for (const [id, currentA] of Object.entries(state.currentA)) {
-        const size = Math.abs(currentA);
-        // Rounding must not make a size grow that another run would not.
-        if (size > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, size);
-      }
+    for (const [id, peak] of peakCurrents(states)) {
+      const currentA = Math.max(peak.highestA, -peak.lowestA);
+      // Rounding must not make a size grow that another run would not.
+      if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
     }
     this.share(states);
   }
@@ -294,18 +292,17 @@ class Sizer {
     const ways = new CurrentPaths(this.netlist);
     const consumers = this.consumers();
     const found: { consumer: Consumer; path: CurrentPath }[] = [];
-    const seen = new Set<string>();
+    const seen = new Set<CurrentPath>();
     // The last states are those of the highest supply; the same arrangement at another supply takes the same way.
     for (const state of [...states].reverse()) {
-      const closed = Object.keys(state.energised).filter((id) => state.energised[id]);
-      const arrangement = [...Object.keys(state.inputs).filter((id) => state.inputs[id]), '/', ...closed].join(' ');
-      if (seen.has(arrangement)) continue;
-      seen.add(arrangement);
       for (const consumer of consumers) {
         const currentA = state.currentA[consumer.id] ?? 0;
         // A trickle through an open circuit is no way to size wire for.
         if (Math.abs(currentA) < 0.5 * (this.maxA.get(consumer.id) ?? 0) || Math.abs(currentA) < 1e-6) continue;
-        found.push({ consumer, path: ways.follow(state, { ...consumer, currentA }) });
+        const path = ways.follow(state, { ...consumer, currentA });
+        if (seen.has(path)) continue;
+        seen.add(path);
+        found.push({ consumer, path });
       }
     }
     return found;

@@ -49,6 +49,8 @@ export interface TruthTableOptions {
   mostCombinations?: number | undefined;
   /** Follow histories (one input, or the supply, changing at a time); default true. */
   histories?: boolean | undefined;
+  /** At which supplies to look for races: every order of relays that move together costs. Default all. */
+  races?: 'all' | 'last' | 'none' | undefined;
 }
 
 /** Multiplications that a study may cost in all: some seconds. */
@@ -76,11 +78,13 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
   const { states, coverage } = combinations(ids, most);
   const rows: StateRow[] = [];
   const races: Race[] = [];
-  for (const volts of supplies) {
+  const { races: where = 'all' } = options;
+  for (const [supply, volts] of supplies.entries()) {
     const variant = solver.atVolts(volts);
+    const looks = where === 'all' || (where === 'last' && supply === supplies.length - 1);
     for (const inputs of states) {
       const level = solver.level(variant, inputs);
-      const race = raceFrom(solver, variant, level);
+      const race = looks ? raceFrom(solver, variant, level) : undefined;
       if (race !== undefined) races.push({ inputs, ...(volts === undefined ? {} : { volts }), ...race });
       const cycle = solver.settle(variant, level, solver.frame);
       const solution = report(solver, variant, level, cycle);

@@ -43,13 +43,14 @@ function bothDirections(look: Look): Draft[] {
   for (const element of look.netlist.elements) {
     if (element.kind !== 'wire' && element.kind !== 'fuse' && element.kind !== 'load') continue;
     if ('bothWays' in element && element.bothWays) continue;
+    const peak = look.peaks.get(element.id);
+    if (peak === undefined || peak.highestA <= LEAST_A || peak.lowestA >= -LEAST_A) continue;
     const settled = look.states.filter((state) => state.settles);
     const forward = settled.filter((state) => (state.currentA[element.id] ?? 0) > LEAST_A);
     const backward = settled.filter((state) => (state.currentA[element.id] ?? 0) < -LEAST_A);
-    if (forward.length === 0 || backward.length === 0) continue;
     // The way it is drawn is the way that most current goes; the other is the sneak.
-    const peak = (states: Solution[]) => Math.max(...states.map((state) => Math.abs(state.currentA[element.id]!)));
-    const sneak = peak(forward) < peak(backward) ? forward : backward;
+    const most = (states: Solution[]) => Math.max(...states.map((state) => Math.abs(state.currentA[element.id]!)));
+    const sneak = most(forward) < most(backward) ? forward : backward;
     const usual = sneak === forward ? backward : forward;
     const worst = extreme(sneak, (state) => Math.abs(state.currentA[element.id]!))!;
     drafts.push({
@@ -57,7 +58,7 @@ function bothDirections(look: Look): Draft[] {
       states: sneak.map((state) => state.inputs),
       message:
         `${figure(Math.abs(worst.currentA[element.id]!))} A run backwards through ${look.name(element.id)} ` +
-        `${look.stateWords(worst.inputs)}; otherwise up to ${figure(peak(usual))} A run forwards.`,
+        `${look.stateWords(worst.inputs)}; otherwise up to ${figure(most(usual))} A run forwards.`,
       ...lit(look, element.id, worst),
     });
   }

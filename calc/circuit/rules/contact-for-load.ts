@@ -1,9 +1,12 @@
 import { contactNeeded } from '../../contact.ts';
-import type { LoadKind } from '../../tables/contacts.ts';
+import { CONTACT_SHARES, type LoadKind } from '../../tables/contacts.ts';
 import type { LoadPart, Solution } from '../model.ts';
 import { isLoad } from '../problems.ts';
 import { exampleCircuit, WITH_RELAY } from './example-circuit.ts';
 import { type Draft, type Example, type FailingExample, figure, type Look, list, type Rule } from './rule.ts';
+
+/** Smallest of the shares of a contact that any kind of load may use. */
+const LEAST_SHARE = Math.min(...CONTACT_SHARES.map((row) => row.share));
 
 /** Every contact is rated for the kind of load that it switches, not only for its steady current. */
 export const contactForLoad: Rule = {
@@ -16,6 +19,8 @@ export const contactForLoad: Rule = {
   check(look) {
     if (look.written === undefined) return [];
     return ratedContacts(look).flatMap(({ id, maxA }): Draft[] => {
+      // Even a filament needs no more than this multiple of its current.
+      if (look.worstCurrent(id, maxA * LEAST_SHARE) === undefined) return [];
       const worst = look.worst((state) => needed(look, state, id), maxA * (1 + 1e-9));
       if (worst === undefined || Math.abs(worst.state.currentA[id] ?? 0) > maxA) return [];
       const kinds = [...new Set(behind(look, worst.state, id).map((load) => kindOf(load.part)))];
@@ -50,11 +55,13 @@ export function ratedContacts(look: Look): { id: string; maxA: number }[] {
 export function behind(look: Look, state: Solution, contact: string): { part: LoadPart; currentA: number }[] {
   if (Math.abs(state.currentA[contact] ?? 0) < 1e-6) return [];
   return look.of('load').flatMap((load) => {
+    if (state.on[load.id] !== true) return [];
     const currentA = state.currentA[load.id] ?? 0;
-    const part = look.written?.circuit.parts[load.id];
-    if (part === undefined || !isLoad(part) || state.on[load.id] !== true) return [];
     const { elements } = look.ways.follow(state, { id: load.id, plus: load.a, minus: load.b, currentA });
-    return elements.includes(contact) ? [{ part, currentA: Math.abs(currentA) }] : [];
+    const part = look.written?.circuit.parts[load.id];
+    return part !== undefined && isLoad(part) && elements.includes(contact)
+      ? [{ part, currentA: Math.abs(currentA) }]
+      : [];
   });
 }
 

@@ -31,7 +31,7 @@ export const contactOverload: Rule = {
 
 function over(look: Look, id: string, maxA: number | undefined, what: string): Draft[] {
   if (maxA === undefined) return [];
-  const worst = look.worst((state) => Math.abs(state.currentA[id] ?? 0), maxA * (1 + 1e-9));
+  const worst = look.worstCurrent(id, maxA * (1 + 1e-9));
   if (worst === undefined) return [];
   const draft = {
     parts: [id],

@@ -12,7 +12,7 @@ export const fuseOverload: Rule = {
   source: 'common practice, no source',
   check(look) {
     return look.of('fuse').flatMap((fuse) => {
-      const worst = look.worst((state) => Math.abs(state.currentA[fuse.id] ?? 0), fuse.ratingA * (1 + 1e-9));
+      const worst = look.worstCurrent(fuse.id, fuse.ratingA * (1 + 1e-9));
       if (worst === undefined) return [];
       return [
         {

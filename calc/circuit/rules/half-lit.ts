@@ -15,9 +15,9 @@ export const halfLit: Rule = {
   check(look) {
     return look.of('load').flatMap((load) => {
       const thresholdV = load.onAboveFraction * load.ratedV;
-      const worst = look.worst((state) => {
+      const worst = look.worst((state, at) => {
         const volts = Math.abs(Number(state.loadV[load.id]));
-        const asked = look.context.wanted?.[look.states.indexOf(state)]?.rangeV?.[load.id];
+        const asked = look.context.wanted?.[at]?.rangeV?.[load.id];
         return asked === undefined && volts > DEAD_BELOW * load.ratedV && volts < thresholdV ? volts : 0;
       }, 0);
       if (worst === undefined) return [];

@@ -17,6 +17,8 @@ export const inrushOverContact: Rule = {
   check(look) {
     const { written } = look;
     if (written === undefined) return [];
+    const first = Object.values(written.circuit.parts).some((part) => 'inrushA' in part && part.inrushA !== undefined);
+    if (!first) return [];
     return ratedContacts(look).flatMap(({ id, maxA }): Draft[] => {
       const worst = look.worst(
         (state) =>

@@ -20,8 +20,8 @@ export const lowVoltageAtLoad: Rule = {
       const own = part !== undefined && isLoad(part) ? part.dropFraction : undefined;
       const allowedV = (own ?? written.dropFraction ?? USUAL.dropFraction) * written.circuit.systemV;
       const worst = look.worst(
-        (state) => {
-          const ranged = look.context.wanted?.[look.states.indexOf(state)]?.rangeV?.[load.id];
+        (state, at) => {
+          const ranged = look.context.wanted?.[at]?.rangeV?.[load.id];
           if (state.on[load.id] !== true || ranged !== undefined) return 0;
           const currentA = state.currentA[load.id] ?? 0;
           const from =

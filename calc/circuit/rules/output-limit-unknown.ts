@@ -14,7 +14,7 @@ export const outputLimitUnknown: Rule = {
     return look.of('switch').flatMap((contact) => {
       const input = look.netlist.inputs.find((each) => each.id === contact.input);
       if (input?.kind !== 'signal' || input.limitA !== undefined) return [];
-      const worst = look.worst((state) => Math.abs(state.currentA[contact.id] ?? 0), 1e-4);
+      const worst = look.worstCurrent(contact.id, 1e-4);
       if (worst === undefined) return [];
       return [
         {

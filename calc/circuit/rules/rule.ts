@@ -1,5 +1,5 @@
 import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
-import { CurrentPaths } from '../current-paths.ts';
+import { CurrentPaths, peakCurrents } from '../current-paths.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
 import type { Origin, Sizes } from '../netlist.ts';
 import { type Edge, isConductor, type Path, Paths, returnNodes } from '../paths.ts';
@@ -93,6 +93,7 @@ export class Look {
   readonly written: Written | undefined;
   readonly element = new Map<string, Element>();
   private made: {
+    peaks?: ReturnType<typeof peakCurrents>;
     paths?: Paths;
     ways?: CurrentPaths;
     unfused?: Unfused[];
@@ -200,19 +201,31 @@ export class Look {
 
   /** The settled state in which something is greatest, with its value; nothing where it is never above `least`. */
   worst(
-    measure: (state: Solution) => number,
+    measure: (state: Solution, at: number) => number,
     least: number,
   ): { state: Solution; value: number; states: InputState[] } | undefined {
     let worst: { state: Solution; value: number } | undefined;
     const states: InputState[] = [];
-    for (const state of this.states) {
+    for (const [at, state] of this.states.entries()) {
       if (!state.settles) continue;
-      const value = measure(state);
+      const value = measure(state, at);
       if (!(value > least)) continue;
       states.push(state.inputs);
       if (worst === undefined || value > worst.value) worst = { state, value };
     }
     return worst && { ...worst, states };
+  }
+
+  /** As `worst`, of the current through an element or contact [A]; most elements never come near their limit. */
+  worstCurrent(id: string, limitA: number): ReturnType<Look['worst']> {
+    const peak = this.peaks.get(id);
+    if (peak === undefined || Math.max(peak.highestA, -peak.lowestA) <= limitA) return undefined;
+    return this.worst((state) => Math.abs(state.currentA[id] ?? 0), limitA);
+  }
+
+  /** Least and greatest current of every element over the settled states. */
+  get peaks(): ReturnType<typeof peakCurrents> {
+    return (this.made.peaks ??= peakCurrents(this.states.filter((state) => state.settles)));
   }
 
   /** An input that is an electronic output of the vehicle, which its limit and the coil's kick can destroy. */

@@ -14,7 +14,7 @@ export const triggerOvercurrent: Rule = {
     return look.of('switch').flatMap((contact) => {
       const limitA = look.netlist.inputs.find((input) => input.id === contact.input)?.limitA;
       if (limitA === undefined) return [];
-      const worst = look.worst((state) => Math.abs(state.currentA[contact.id] ?? 0), limitA * (1 + 1e-9));
+      const worst = look.worstCurrent(contact.id, limitA * (1 + 1e-9));
       if (worst === undefined) return [];
       return [
         {
