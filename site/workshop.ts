@@ -10,6 +10,7 @@ import type { GuideData } from './schemas/guide.ts';
 import type { LessonData } from './schemas/lesson.ts';
 import type { RelayData } from './schemas/relay.ts';
 import { type Shop, shopSchema } from './schemas/shop.ts';
+import type { SurfaceData } from './schemas/surface.ts';
 import type { SynonymGroup, Term } from './schemas/terms.ts';
 import type { TraitData } from './schemas/trait.ts';
 import type { VehicleData } from './schemas/vehicle.ts';
@@ -22,6 +23,7 @@ interface Named {
 export type Vehicle = VehicleData & Named;
 export type Trait = TraitData & Named;
 export type Relay = RelayData & Named;
+export type Surface = SurfaceData & Named;
 export interface Guide extends Named {
   data: GuideData;
   outline: Outline;
@@ -41,6 +43,7 @@ export interface Workshop {
   vehicles: Vehicle[];
   traits: Trait[];
   relays: Relay[];
+  surfaces: Surface[];
   terms: Term[];
   synonyms: SynonymGroup[];
   circuits: Map<string, Circuit>;
@@ -89,6 +92,7 @@ export function workshopOf(reading: Reading, documents: readonly ReadDocument[],
     vehicles: named(entries.vehicles).sort((a, b) => a.order - b.order || byId(a, b)),
     traits: named(entries.traits).sort(byId),
     relays: named(entries.relays).sort(byId),
+    surfaces: named(entries.surfaces).sort(byId),
     terms: [...(reading.terms?.data?.terms ?? [])].sort((a, b) => a.term.localeCompare(b.term, 'en')),
     synonyms: reading.synonyms?.data?.groups ?? [],
     circuits: circuitsOf(reading),

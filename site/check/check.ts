@@ -1,6 +1,7 @@
-import { basename, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import { CALCULATOR_IDS } from '../../components/calculators/list.ts';
 import type { ComponentRule } from '../../components/schemas.ts';
-import { filesUnder, type Reading, readFolder } from '../read/folder.ts';
+import { type Reading, readFolder } from '../read/folder.ts';
 import type { Kind } from '../read/kinds.ts';
 import type { Problem } from '../read/source.ts';
 import { circuitsOf, UNNAMED, type Workshop, workshopOf } from '../workshop.ts';
@@ -33,7 +34,7 @@ const CACHE = join(import.meta.dirname, '../../.loomleaf/proofs');
 /** Reads a content folder and holds it against every rule. Nothing is thrown for what an author did. */
 export async function check(dir: string, options: CheckOptions = {}): Promise<Checked> {
   const reading = readFolder(resolve(dir));
-  const known = knownOf(reading, options.calculators ?? []);
+  const known = knownOf(reading, options.calculators ?? CALCULATOR_IDS);
   const content = contentOf(known, options.components);
   const proving = proveAll(known.circuits, reading.shop?.data ?? UNNAMED, {
     cacheDir: CACHE,
@@ -71,7 +72,7 @@ function knownOf(reading: Reading, calculators: readonly string[]): Known {
   };
 }
 
-function namesIn({ dir, entries, documents }: Reading): Names {
+function namesIn({ entries, documents }: Reading): Names {
   const ids = (of: readonly { id: string }[]) => new Set(of.map(({ id }) => id));
   const written = (kind: Kind) => ids(documents.filter((document) => document.kind === kind));
   return {
@@ -81,7 +82,7 @@ function namesIn({ dir, entries, documents }: Reading): Names {
     vehicles: ids(entries.vehicles),
     traits: ids(entries.traits),
     relays: ids(entries.relays),
-    surfaces: new Set(filesUnder(join(dir, 'surfaces')).map((path) => basename(path, '.yaml'))),
+    surfaces: ids(entries.surfaces),
   };
 }
 

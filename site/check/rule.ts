@@ -8,7 +8,7 @@ import type { Problem } from '../read/source.ts';
 import type { Term } from '../schemas/terms.ts';
 
 /** Ids per kind of file. A file whose content does not hold still counts: its own message is enough. */
-export type Names = Readonly<Record<Kind | 'surfaces', ReadonlySet<string>>>;
+export type Names = Readonly<Record<Kind, ReadonlySet<string>>>;
 
 /** What a workshop's names mean: all that a document may refer to. Plain data, so that other threads can have it. */
 export interface Known {

@@ -3,6 +3,7 @@ import { circuitSchema } from '../schemas/circuit.ts';
 import { guideSchema } from '../schemas/guide.ts';
 import { lessonSchema } from '../schemas/lesson.ts';
 import { relaySchema } from '../schemas/relay.ts';
+import { surfaceSchema } from '../schemas/surface.ts';
 import { traitSchema } from '../schemas/trait.ts';
 import { vehicleSchema } from '../schemas/vehicle.ts';
 
@@ -14,6 +15,7 @@ export const KINDS = {
   vehicles: { ending: '.yaml', one: 'vehicle type', schema: vehicleSchema },
   traits: { ending: '.yaml', one: 'trait', schema: traitSchema },
   relays: { ending: '.yaml', one: 'relay form', schema: relaySchema },
+  surfaces: { ending: '.yaml', one: 'surface', schema: surfaceSchema },
 } as const satisfies Record<string, { ending: string; one: string; schema: z.ZodType }>;
 
 export type Kind = keyof typeof KINDS;
