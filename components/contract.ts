@@ -55,6 +55,9 @@ export interface LocalField {
   /** Of a choice: what may be chosen. */
   options?: readonly { value: string; label: string }[] | undefined;
   help?: string | undefined;
+  /** Of a text of several rows: how many to show, and what is wrong with a text, if anything. */
+  rows?: number | undefined;
+  read?: ((text: string) => string | undefined) | undefined;
   /** A rule that ties it to the other inputs; false is a fault of this one. */
   check?: ((all: Readonly<Record<string, number | string>>) => boolean) | undefined;
   /** Shown beside the field when an entry is refused. */

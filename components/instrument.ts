@@ -1,5 +1,5 @@
 import type { JobContext } from './context.ts';
-import type { State } from './contract.ts';
+import type { State, View } from './contract.ts';
 
 /**
  * The fields every instrument's view carries: its state flag, the words about an entry that was refused (the answer then
@@ -12,6 +12,9 @@ export interface Frame {
   spokenName: string;
   spokenValue: string;
 }
+
+/** A frame as the markup reads it, with whatever else the view says. */
+export type Framed = View & Frame & { readonly flagIcon: string; readonly held: boolean; readonly heldText: string };
 
 export function framed<F extends Frame>(
   job: JobContext,

@@ -1,3 +1,4 @@
+import type { CalculatorId } from './calculators/list.ts';
 import type { ComponentModule } from './contract.ts';
 import type { ComponentName, InnerName } from './names.ts';
 
@@ -15,5 +16,18 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   RelayDiagram: () => import('./relay-diagram/model.ts'),
   TruthTable: () => import('./truth-table/model.ts'),
   BenchSheet: () => import('./bench-sheet/model.ts'),
+  Meter: () => import('./meter/model.ts'),
   Value: () => import('./value/model.ts'),
 };
+
+/** A component's model by the name on its root; `Calculator/fuse-size` is one of the calculators, which have a list of their own. */
+export async function loadModel(name: string): Promise<ComponentModule | undefined> {
+  if (name.startsWith('Calculator/')) {
+    const [{ calculatorOf }, { calculatorModule }] = await Promise.all([
+      import('./calculators/list.ts'),
+      import('./calculators/model.ts'),
+    ]);
+    return calculatorModule(await calculatorOf(name.slice('Calculator/'.length) as CalculatorId));
+  }
+  return (models as Record<string, (() => Promise<ComponentModule>) | undefined>)[name]?.();
+}

@@ -16,6 +16,8 @@ export interface GaugeChooserProps {
   fuseA?: number | undefined;
   ambientC?: number | undefined;
   bundled?: number | undefined;
+  conductorC?: number | undefined;
+  jointOhm?: number | undefined;
 }
 
 type Question = GaugeOptions & { fixedMm2?: number | undefined };
@@ -30,6 +32,8 @@ function questionOf(props: GaugeChooserProps, job: JobContext): Question | null 
     minFuseA: props.fuseA,
     ambientC: props.ambientC,
     bundled: props.bundled,
+    conductorC: props.conductorC,
+    jointOhm: props.jointOhm,
     sizesMm2: job.shop.stockedWiresMm2,
   };
 }

@@ -19,6 +19,10 @@ export const props = z
     ambientC: z.number().min(-40).max(125).optional(),
     /** Loaded wires in its bundle, itself included. */
     bundled: z.int().min(1).max(60).optional(),
+    /** Temperature of the copper [°C]; default 60, a warm loom. */
+    conductorC: z.number().min(-40).max(150).optional(),
+    /** Joints and terminals in series [ohm]. */
+    jointOhm: z.number().min(0).max(1).optional(),
   })
   .refine((each) => (each.of === undefined) !== (each.currentA === undefined), {
     message: 'needs either of="W2" or currentA and lengthM',

@@ -45,8 +45,9 @@ export function wireChoices(page: Page): void {
   for (const select of document.querySelectorAll<HTMLSelectElement>('select[data-choose]')) {
     select.disabled = false;
     select.addEventListener('change', () => set(select.dataset['choose']!, select.value));
+    const start = select.value;
     page.chosen.subscribe((chosen) => {
-      select.value = chosen[select.dataset['choose']!] ?? '';
+      select.value = chosen[select.dataset['choose']!] ?? start;
     });
   }
 }

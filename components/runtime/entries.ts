@@ -27,7 +27,7 @@ export interface EntryScope {
   entries: ReadonlyMap<string, Entry>;
 }
 
-type Input = HTMLInputElement | HTMLSelectElement;
+type Input = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
 /**
  * Joins the fields, steppers, resets and messages under a scope to its entries. A good entry counts at once, while it is
@@ -81,6 +81,7 @@ export function joinEntries(
           ? field.error
           : entry.take(typeof field.default === 'number' ? Number(option.value) : option.value);
       }
+      if (field.read !== undefined) return entry.take(input.value);
       const parsed = parseTyped(input.value, field.kind, units.peek());
       if (!parsed.ok) return `${parsed.message} ${held}`;
       const fault = entry.take(parsed.value);
@@ -89,7 +90,7 @@ export function joinEntries(
     for (const input of inputs) {
       input.disabled = false;
       // what was typed while the page was still loading
-      if (input instanceof HTMLInputElement && input.value !== input.defaultValue) queueMicrotask(() => settle());
+      if (!(input instanceof HTMLSelectElement) && input.value !== input.defaultValue) queueMicrotask(() => settle());
       const settle = (): void => {
         clearTimeout(timer);
         delete input.dataset['typing'];
@@ -106,7 +107,7 @@ export function joinEntries(
         else timer = window.setTimeout(() => refuse(message), PATIENCE_MS);
       });
       input.addEventListener('change', settle);
-      if (entry.field.options === undefined) {
+      if (entry.field.options === undefined && entry.field.read === undefined) {
         input.addEventListener('keydown', (event) => {
           const key = (event as KeyboardEvent).key;
           if (key !== 'ArrowUp' && key !== 'ArrowDown') return;

@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { JobContext } from '../context.ts';
 import type { ComponentModule, LocalField, View } from '../contract.ts';
-import { models } from '../models.ts';
+import { loadModel } from '../models.ts';
 import { inWords, show } from '../show.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 import { bind } from './bind.ts';
@@ -23,7 +23,7 @@ export async function work(data: PageData): Promise<Page> {
   const [studyOf] = await Promise.all([
     data.circuit === null ? (): null => null : import('../study.ts').then((module): StudyOf => module.studyOf),
     ...names.map(async (name) => {
-      const module = await (models as Record<string, () => Promise<ComponentModule>>)[name]?.();
+      const module = await loadModel(name);
       if (module !== undefined) loaded.set(name, module as unknown as Module);
     }),
   ]);
@@ -142,6 +142,7 @@ function faultOf(field: LocalField, value: unknown, all: Locals): string | undef
   if (field.options !== undefined) {
     return field.options.some((option) => option.value === String(value)) ? undefined : field.error;
   }
+  if (field.read !== undefined) return typeof value === 'string' ? field.read(value) : field.error;
   if (typeof value !== 'number' || !Number.isFinite(value)) return field.error;
   if (value < (field.min ?? value) || value > (field.max ?? value)) return field.error;
   return field.check === undefined || field.check(all) ? undefined : field.error;
