@@ -1,4 +1,3 @@
-import type { Read } from './cited.ts';
 import { cite, type Row } from './rows.ts';
 
 /** FAA AC 43.13-1B chapter 11: aircraft wiring, a public text with whole tables. Far below vehicle tables at altitude. */
@@ -14,21 +13,21 @@ export interface HarnessRow {
   areaCmil: number;
 }
 
-type Line = readonly [number, number, number, number, number, number, Read?];
+type Line = readonly [number, number, number, number, number, number];
 const LINES: readonly Line[] = [
-  [24, 2.5, 4, 5, 28.4, 475, 'seen'],
+  [24, 2.5, 4, 5, 28.4, 475],
   [22, 3, 5, 6, 16.2, 755],
   [20, 4, 7, 9, 9.88, 1216],
-  [18, 6, 9, 12, 6.23, 1900, 'seen'],
+  [18, 6, 9, 12, 6.23, 1900],
   [16, 7, 11, 14, 4.81, 2426],
   [14, 10, 14, 18, 3.06, 3831],
-  [12, 13, 19, 25, 2.02, 5874, 'seen'],
+  [12, 13, 19, 25, 2.02, 5874],
   [10, 17, 26, 32, 1.26, 9354],
   [8, 38, 57, 71, 0.7, 16_983],
-  [6, 50, 76, 97, 0.44, 26_818, 'seen'],
+  [6, 50, 76, 97, 0.44, 26_818],
   [4, 68, 103, 133, 0.28, 42_615],
   [2, 95, 141, 179, 0.18, 66_500],
-  [1, 113, 166, 210, 0.15, 81_700, 'seen'],
+  [1, 113, 166, 210, 0.15, 81_700],
   [0, 128, 192, 243, 0.12, 104_500],
   [-1, 147, 222, 285, 0.09, 133_000],
   [-2, 172, 262, 335, 0.07, 166_500],
@@ -36,15 +35,14 @@ const LINES: readonly Line[] = [
 ];
 
 export const TABLE_11_9: readonly Row<HarnessRow>[] = cite(
-  { source: SOURCE, at: 'Table 11-9', read: 'memory', unit: 'A, ohm/kft, cmil' },
-  LINES.map(([gaugeAwg, at105CA, at150CA, at200CA, ohmPerKft, areaCmil, read]) => ({
+  { source: SOURCE, at: 'Table 11-9', read: 'seen', unit: 'A, ohm/kft, cmil' },
+  LINES.map(([gaugeAwg, at105CA, at150CA, at200CA, ohmPerKft, areaCmil]) => ({
     gaugeAwg,
     at105CA,
     at150CA,
     at200CA,
     ohmPerKft,
     areaCmil,
-    ...(read === undefined ? {} : { read }),
   })),
 );
 
@@ -53,15 +51,15 @@ export const TABLE_11_3: readonly Row<{ gaugeAwg: number; breakerA?: number; fus
   { source: SOURCE, at: 'Table 11-3', read: 'seen', unit: 'A' },
   [
     { gaugeAwg: 22, breakerA: 5, fuseA: 5 },
-    { gaugeAwg: 20, breakerA: 7.5, fuseA: 5, read: 'memory' },
+    { gaugeAwg: 20, breakerA: 7.5, fuseA: 5 },
     { gaugeAwg: 18, breakerA: 10, fuseA: 10 },
-    { gaugeAwg: 16, breakerA: 15, fuseA: 10, read: 'memory' },
+    { gaugeAwg: 16, breakerA: 15, fuseA: 10 },
     { gaugeAwg: 14, breakerA: 20, fuseA: 15 },
     { gaugeAwg: 12, breakerA: 30, fuseA: 20 },
-    { gaugeAwg: 10, breakerA: 40, fuseA: 30, read: 'memory' },
+    { gaugeAwg: 10, breakerA: 40, fuseA: 30 },
     { gaugeAwg: 8, breakerA: 50, fuseA: 50 },
     { gaugeAwg: 6, breakerA: 80, fuseA: 70 },
-    { gaugeAwg: 4, breakerA: 100, fuseA: 70, read: 'memory' },
+    { gaugeAwg: 4, breakerA: 100, fuseA: 70 },
     { gaugeAwg: 2, breakerA: 125, fuseA: 100 },
     { gaugeAwg: 1, fuseA: 150 },
     { gaugeAwg: 0, fuseA: 150 },

@@ -39,7 +39,7 @@ export interface Table8Row {
 }
 
 export const TABLE_8: readonly Row<Table8Row>[] = cite(
-  { source: 'NEC (NFPA 70)', at: 'chapter 9 Table 8, copper at 75 °C', read: 'memory', unit: 'ohm/kft' },
+  { source: 'NEC (NFPA 70)', at: 'chapter 9 Table 8, copper at 75 °C', read: 'seen', unit: 'ohm/kft' },
   [
     {
       gaugeAwg: 18,
@@ -83,14 +83,14 @@ export const TABLE_8: readonly Row<Table8Row>[] = cite(
       coatedSolidOhmPerKft: 0.786,
       coatedStrandedOhmPerKft: 0.809,
     },
-    { gaugeAwg: 6, strandedOhmPerKft: 0.491, coatedStrandedOhmPerKft: 0.51, read: 'seen' },
+    { gaugeAwg: 6, strandedOhmPerKft: 0.491, coatedStrandedOhmPerKft: 0.51 },
     { gaugeAwg: 4, strandedOhmPerKft: 0.308, coatedStrandedOhmPerKft: 0.321 },
     { gaugeAwg: 3, strandedOhmPerKft: 0.245, coatedStrandedOhmPerKft: 0.254 },
-    { gaugeAwg: 2, strandedOhmPerKft: 0.194, coatedStrandedOhmPerKft: 0.201, read: 'seen' },
-    { gaugeAwg: 1, strandedOhmPerKft: 0.154, coatedStrandedOhmPerKft: 0.16, read: 'seen' },
+    { gaugeAwg: 2, strandedOhmPerKft: 0.194, coatedStrandedOhmPerKft: 0.201 },
+    { gaugeAwg: 1, strandedOhmPerKft: 0.154, coatedStrandedOhmPerKft: 0.16 },
     { gaugeAwg: 0, strandedOhmPerKft: 0.122, coatedStrandedOhmPerKft: 0.127 },
-    { gaugeAwg: -1, strandedOhmPerKft: 0.0967, coatedStrandedOhmPerKft: 0.101, read: 'seen' },
-    { gaugeAwg: -2, strandedOhmPerKft: 0.0766, coatedStrandedOhmPerKft: 0.0797, read: 'seen' },
+    { gaugeAwg: -1, strandedOhmPerKft: 0.0967, coatedStrandedOhmPerKft: 0.101 },
+    { gaugeAwg: -2, strandedOhmPerKft: 0.0766, coatedStrandedOhmPerKft: 0.0797 },
     { gaugeAwg: -3, strandedOhmPerKft: 0.0608, coatedStrandedOhmPerKft: 0.0626 },
   ],
 );
