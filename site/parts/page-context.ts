@@ -27,7 +27,7 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
     traits: guide ? traitsOf(guide, shop) : [],
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),
-    surfaces: {},
+    surfaces: Object.fromEntries(shop.surfaces.map((surface) => [surface.id, surface])),
     relays: Object.fromEntries(shop.relays.map((relay) => [relay.id, relay])),
   };
 }

@@ -8,7 +8,7 @@ const calc: Readonly<Record<string, unknown>> = { ...calcModule };
 
 /** Documented functions of the materials files: their docblock and name, read from the text. */
 const CALC = join(import.meta.dirname, '../../../calc');
-const listed = readFileSync(join(CALC, 'materials.ts'), 'utf8').match(/'\.\/[a-z-]+\.ts'/g) ?? [];
+const listed: readonly string[] = readFileSync(join(CALC, 'materials.ts'), 'utf8').match(/'\.\/[a-z-]+\.ts'/g) ?? [];
 const files = readdirSync(CALC).filter((file) => listed.includes(`'./${file}'`));
 
 const documented = files.flatMap((file) =>

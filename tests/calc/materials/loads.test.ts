@@ -70,6 +70,11 @@ describe('random vibration', () => {
           { frequencyHz: 100, psdM2PerS4Hz: p2 },
         ],
       }) ** 2;
+    const halved = [
+      { frequencyHz: 10, psdM2PerS4Hz: 2 },
+      { frequencyHz: 20, psdM2PerS4Hz: 1 },
+    ];
+    expect(psdRmsMPerS2({ points: halved }) ** 2).toBeCloseTo(20 * Math.LN2, 9);
     expect(area(1)).toBeCloseTo(100 * Math.LN10, 9);
     expect(area(1 + 1e-12)).toBeCloseTo(100 * Math.LN10, 6);
   });
