@@ -125,6 +125,7 @@ export * from './materials.ts';
 // ---------------------------------------------------------------- circuits
 
 export { BENCH_TOLERANCE, benchProbes, type Probe } from './circuit/bench-sheet.ts';
+export { type Diagnosis, diagnose, type Reading, type Suspect } from './circuit/diagnose.ts';
 export { nearestName } from './circuit/did-you-mean.ts';
 export {
   applyFault,
@@ -145,6 +146,7 @@ export {
   type ParsedCondition,
   parseCondition,
 } from './circuit/intent.ts';
+export { type MeterReading, meterReading, ohms } from './circuit/meter.ts';
 export {
   CHASSIS,
   type Circuit,
@@ -172,6 +174,7 @@ export {
   type Wire,
 } from './circuit/model.ts';
 export { limitOf, loadFigures, netlistOf, type Origin, type Sizes, supplyVolts, USUAL } from './circuit/netlist.ts';
+export { type CutRow, cutList, type PartsListOptions, type PartsRow, partsList } from './circuit/parts-list.ts';
 export { type CircuitProblem, circuitProblems, isLoad, MAX_INPUTS, MAX_PARTS, MAX_WIRES } from './circuit/problems.ts';
 export {
   type Difference,

@@ -11,6 +11,7 @@ import Check from './hold/Check.astro';
 import Hold from './hold/Hold.astro';
 import JobValues from './job-values/JobValues.astro';
 import LessonLink from './lesson-link/LessonLink.astro';
+import Meter from './meter/Meter.astro';
 import type { ComponentName } from './names.ts';
 import RelayDiagram from './relay-diagram/RelayDiagram.astro';
 import Station from './station/Station.astro';
@@ -44,4 +45,5 @@ export const components = {
   RelayDiagram,
   TruthTable,
   BenchSheet,
+  Meter,
 } satisfies Record<ComponentName, unknown>;

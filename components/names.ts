@@ -12,6 +12,7 @@ export const COMPONENT_NAMES = [
   'Hold',
   'JobValues',
   'LessonLink',
+  'Meter',
   'Note',
   'RelayDiagram',
   'Station',

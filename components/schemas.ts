@@ -10,6 +10,7 @@ import { props as gaugeChooser } from './gauge-chooser/props.ts';
 import { check, hold } from './hold/props.ts';
 import { props as jobValues } from './job-values/props.ts';
 import { props as lessonLink } from './lesson-link/props.ts';
+import { props as meter } from './meter/props.ts';
 import type { ComponentName } from './names.ts';
 import { props as relayDiagram } from './relay-diagram/props.ts';
 import { props as station } from './station/props.ts';
@@ -74,5 +75,6 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   RelayDiagram: { props: relayDiagram, children: 'none', refers: { of: 'relay' }, circuit: 'always' },
   TruthTable: { props: truthTable, children: 'none', circuit: 'always' },
   BenchSheet: { props: benchSheet, children: 'none', circuit: 'always' },
+  Meter: { props: meter, children: 'none', circuit: 'always' },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };
