@@ -259,6 +259,7 @@ export interface Circuit {
 /** Name of an electrical point. `'0'` is the vehicle's chassis. */
 export type Node = string;
 /** The vehicle's chassis, where every battery's minus is unless wired elsewhere. */
+/** The vehicle's chassis, and battery negative on it. */
 export const CHASSIS: Node = '0';
 
 export type Element =

@@ -48,8 +48,8 @@ export const USUAL = {
   /** A blade fuse drops about this at its rating [V]. */
   fuseDropV: 0.08,
   forwardV: 0.7,
-  pullInFraction: 0.6,
-  dropOutFraction: 0.133,
+  pullInV: { 12: 7.2, 24: 14.4 },
+  dropOutV: { 12: 1.6, 24: 3.2 },
   /** Resistance of a built-in resistor clamp over that of its coil. */
   clampOverCoil: 7,
   onAboveFraction: 0.7,
@@ -282,8 +282,8 @@ class Builder {
       coilP,
       coilN,
       coilOhm,
-      pullInV: part.pullInV === undefined ? USUAL.pullInFraction * systemV : this.n(part.pullInV),
-      dropOutV: part.dropOutV === undefined ? USUAL.dropOutFraction * systemV : this.n(part.dropOutV),
+      pullInV: part.pullInV === undefined ? USUAL.pullInV[systemV] : this.n(part.pullInV),
+      dropOutV: part.dropOutV === undefined ? USUAL.dropOutV[systemV] : this.n(part.dropOutV),
       com: this.at(`${id}.30`),
       no: throwAt('87'),
       nc: throwAt('87a'),

@@ -17,8 +17,10 @@ export interface CircuitProblem {
 /** More than this many parts or wires is refused: a proof tries every state of every one of them. */
 export const MAX_PARTS = 400;
 /** As for parts. */
+/** As `MAX_PARTS`, of wires. */
 export const MAX_WIRES = 1200;
 /** More inputs than this are refused: every one doubles the states. */
+/** As `MAX_PARTS`, of inputs: each doubles the states. */
 export const MAX_INPUTS = 16;
 
 /** IEC 60757 letter codes. */
@@ -27,6 +29,7 @@ const COLOURS = new Set('BK BN RD OG YE GN BU VT GY WH PK GD TQ SR'.split(' '));
 const LOAD_KINDS = new Set(['lamp', 'load', 'strip', 'motor', 'buzzer', 'charger', 'heater', 'camera', 'socket']);
 
 /** Whether a part uses current to do something: what a fuse and a wire are there for. */
+/** Anything that the customer wants on or off. */
 export function isLoad(part: Part): part is LoadPart {
   return LOAD_KINDS.has(part.kind);
 }
