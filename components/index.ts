@@ -13,6 +13,7 @@ import JobValues from './job-values/JobValues.astro';
 import LessonLink from './lesson-link/LessonLink.astro';
 import Meter from './meter/Meter.astro';
 import type { ComponentName } from './names.ts';
+import PartsList from './parts-list/PartsList.astro';
 import RelayDiagram from './relay-diagram/RelayDiagram.astro';
 import Station from './station/Station.astro';
 import Step from './steps/Step.astro';
@@ -46,4 +47,5 @@ export const components = {
   TruthTable,
   BenchSheet,
   Meter,
+  PartsList,
 } satisfies Record<ComponentName, unknown>;

@@ -17,6 +17,7 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   TruthTable: () => import('./truth-table/model.ts'),
   BenchSheet: () => import('./bench-sheet/model.ts'),
   Meter: () => import('./meter/model.ts'),
+  PartsList: () => import('./parts-list/model.ts'),
   Value: () => import('./value/model.ts'),
 };
 

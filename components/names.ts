@@ -14,6 +14,7 @@ export const COMPONENT_NAMES = [
   'LessonLink',
   'Meter',
   'Note',
+  'PartsList',
   'RelayDiagram',
   'Station',
   'Step',

@@ -12,6 +12,7 @@ import { props as jobValues } from './job-values/props.ts';
 import { props as lessonLink } from './lesson-link/props.ts';
 import { props as meter } from './meter/props.ts';
 import type { ComponentName } from './names.ts';
+import { props as partsList } from './parts-list/props.ts';
 import { props as relayDiagram } from './relay-diagram/props.ts';
 import { props as station } from './station/props.ts';
 import { step, steps } from './steps/props.ts';
@@ -76,5 +77,6 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   TruthTable: { props: truthTable, children: 'none', circuit: 'always' },
   BenchSheet: { props: benchSheet, children: 'none', circuit: 'always' },
   Meter: { props: meter, children: 'none', circuit: 'always' },
+  PartsList: { props: partsList, children: 'none', circuit: 'always' },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };
