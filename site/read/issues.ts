@@ -37,15 +37,15 @@ function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.Zo
   }
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
     if (value !== undefined) {
-      // Of several forms an author may write, the one whose outer shape fits is the one he meant.
-      const meant = issue.errors.filter((branch) => !branch.some((inner) => inner.path.length === 0));
-      if (meant.length > 0) return meant[0]!.flatMap((inner) => complain(inner, path, data, schema, field));
-      const shaped = issue.errors.find((branch) => branch.every((inner) => inner.code !== 'invalid_type'));
       const values = issue.errors.flatMap((branch) =>
-        branch.flatMap((inner) => (inner.code === 'invalid_value' ? inner.values : [])),
+        branch.flatMap((inner) => (inner.code === 'invalid_value' && inner.path.length === 0 ? inner.values : [])),
       );
       if (values.length > 0) return [{ path, message: `"${name}" ${oneOf(values, value)}` }];
-      if (shaped) return shaped.flatMap((inner) => complain(inner, path, data, schema, field));
+      // Of several forms an author may write, the one whose outer shape fits is the one he meant.
+      const meant = issue.errors.find(
+        (branch) => !branch.some((inner) => inner.code === 'invalid_type' && inner.path.length === 0),
+      );
+      if (meant) return meant.flatMap((inner) => complain(inner, path, data, schema, field));
     }
     const kinds = issue.errors.flatMap((branch) =>
       branch.flatMap((inner) =>
@@ -55,12 +55,16 @@ function complain(issue: Issue, base: PropertyKey[], data: unknown, schema: z.Zo
     if (value !== undefined && kinds.length > 0)
       return [{ path, message: `"${name}" must be ${[...new Set(kinds)].join(' or ')}, got ${shown(value)}` }];
   }
+  // What holds of several fields together says itself which it means.
+  if (issue.code === 'custom' && (path.length === 0 || value === undefined))
+    return [{ path, missing: path.length > 0, message: issue.message }];
   if (value === undefined) return [{ path, missing: true, message: `"${name}" is missing` }];
   return [{ path, message: `"${name}" ${wording(issue, value)}` }];
 }
 
 function wording(issue: Issue, value: unknown): string {
   // A schema's own message says what must hold; the stock ones do not speak the author's language.
+  if (issue.code === 'custom') return issue.message;
   if (/^(must|is|has|needs) /.test(issue.message)) return `${issue.message}, got ${shown(value)}`;
   switch (issue.code) {
     case 'invalid_type':

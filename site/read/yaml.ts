@@ -25,7 +25,7 @@ export function readYaml<S extends z.ZodType>(
   const { text, start, where } = part;
   const document: Document = parseDocument(text, { prettyErrors: false });
   const problems = document.errors.map((error) =>
-    source.problem(start + error.pos[0], `${where}${yamlWording(error.message, text.slice(...error.pos))}`),
+    source.problem(start + error.pos[0], `${where}${yamlWording(error.message, text.slice(error.pos[0]))}`),
   );
   // Parsed again when first asked: thousands of sound files then keep no tree in memory.
   let again: Document | undefined;
@@ -56,10 +56,16 @@ export function readYaml<S extends z.ZodType>(
   return { data: undefined, raw, problems, offsetOf };
 }
 
+/** The parser's complaints that authors meet most, in their words; `text` begins where the complaint points. */
 function yamlWording(message: string, text: string): string {
   const said = message.replace(/\s+/g, ' ').trim();
   if (said.startsWith('Map keys must be unique'))
-    return `"${text.split(/[:\s]/)[0] ?? text}" is there twice; each name may stand once`;
+    return `"${/^[^:\s]*/.exec(text)![0]}" is there twice; each name stands once`;
+  if (said.startsWith('Nested mappings are not allowed in compact')) return 'a text with ": " in it stands in quotes';
+  const quote = /^Missing closing (["'])/.exec(said)?.[1];
+  if (quote) return `a text in quotes is not closed: ${quote} is missing`;
+  const bracket = /^Flow (?:sequence|map) in block collection .* end with a ([\]}])/.exec(said)?.[1];
+  if (bracket) return `a list or group is not closed: ${bracket} is missing`;
   return `YAML: ${said}`;
 }
 

@@ -9,12 +9,15 @@ export const circuitParts: Rule = {
       const circuit = content.circuits.get(id);
       if (!circuit) continue;
       for (const { path, message, suggestion } of circuitProblems(circuit)) {
-        const full = /[.?!]$/.test(message) ? message : `${message}.`;
         yield source.problem(
           offsetOf(path),
-          suggestion === undefined ? message : `${full} Did you mean "${suggestion}"?`,
+          `${/[.?!]$/.test(message) ? message : `${message}.`}${meant(message, suggestion)}`,
         );
       }
     }
   },
 };
+
+/** Some messages say already what was meant. */
+const meant = (message: string, suggestion: string | undefined): string =>
+  suggestion === undefined || /did you mean/i.test(message) ? '' : ` Did you mean "${suggestion}"?`;

@@ -30,8 +30,9 @@ export const component: Rule = {
       )) {
         const name = key !== undefined && path.length === 0 ? key : path[0];
         const attribute = tag.attributes.find((one) => one.name === name);
-        // A value that is not plain has been reported already; its absence here is no second mistake.
-        if (missing && attribute) continue;
+        // A value that is not plain, or was lost, has been reported already; its absence here is no second mistake.
+        const absent = missing || (path.length === 0 && key === undefined);
+        if (absent && (attribute || tag.faults.length > 0 || tag.brokenInQuote)) continue;
         const offset = !attribute ? tag.offset : key !== undefined ? attribute.offset : attribute.valueOffset;
         yield source.problem(offset, `<${tag.name}>: ${message}`);
       }
