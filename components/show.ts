@@ -26,7 +26,8 @@ export function show(value: number | null | undefined, kind: Kind, units: UnitCh
     return { text: trim(value, 2), unit: 'mm²', spoken: 'square millimetres' };
   }
   const shown = toUnit(value, kind, unit);
-  const stepped = step === undefined || unit !== ruleOf(kind).base ? undefined : decimalsOf(toUnit(step, kind, unit));
+  const stepped =
+    step === undefined || unit !== ruleOf(kind).base ? undefined : steppedDecimals(shown, toUnit(step, kind, unit));
   const text =
     stepped !== undefined
       ? sign(shown.toFixed(stepped))
@@ -76,6 +77,12 @@ const decimalsOf = (step: number): number => {
     if (Math.abs(step * 10 ** digits - Math.round(step * 10 ** digits)) < 1e-9) return digits;
   }
   return 4;
+};
+
+/** Decimals of the step; one more where the number does not lie on it, so that what was entered is what is shown. */
+const steppedDecimals = (shown: number, step: number): number => {
+  const digits = decimalsOf(step);
+  return Math.abs(shown * 10 ** digits - Math.round(shown * 10 ** digits)) < 1e-6 ? digits : digits + 1;
 };
 
 /** A minus that is a minus, and no minus before a zero. */

@@ -64,7 +64,7 @@ export const calculator: Calculator = {
   functions: ['aimAngle'],
   cautions: ['Check shiny floors too: the mirror image of the LED is also direct light.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { ledM: 1.85, eyeM: 1.6, nearM: 0.6, lipGapMm: 12, lipMm: 6 },
     out: { heightGapM: '0.25', lipNeededMm: '5.0', hiddenBeyondM: '0.5' },
   },

@@ -68,7 +68,7 @@ export const calculator: Calculator = {
   source: 'Bundle steps: common practice, no source; heat factor: the square law of conductor heating',
   functions: ['workshopLimit', 'ratingAtMost'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { sizeMm2: 1.5, wires: 6, ambientC: 60, insulationC: 90 },
     out: { bundleFactor: '0.7', heatFactor: '0.866', limitA: '9.09', fuseA: '7.5' },
   },

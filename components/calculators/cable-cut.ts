@@ -65,7 +65,7 @@ export const calculator: Calculator = {
   source: '1.2 × √n: common practice, no source',
   functions: ['cableCut', 'chooseSleeve'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { runM: 8, slackPercent: 5, loopMm: 150, stripMm: 3, cores: 6, coreMm: 2.4 },
     out: { cutMm: '8706', bundleMm: '7.1', sleeveMm: '8' },
   },

@@ -60,7 +60,7 @@ export const calculator: Calculator = {
   functions: ['cameraView'],
   cautions: ['A camera adds to mirrors and a banksman, it replaces neither.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { heightM: 2.2, tiltDeg: 40, verticalDeg: 80, horizontalDeg: 120, atM: 2 },
     out: { blindM: '0.39', farEdgeM: 'horizon', widthM: '10.2' },
   },

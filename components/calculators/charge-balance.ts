@@ -111,7 +111,7 @@ export const calculator: Calculator = {
   functions: ['chargeBalance'],
   cautions: ['Smart-charging vehicles may give less than this; treat the result as a best case.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: {
       alternatorA: 120,
       idlePercent: 50,

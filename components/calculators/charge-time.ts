@@ -106,7 +106,7 @@ export const calculator: Calculator = {
     'The charge profile must match the chemistry; lithium must not be charged below its low-temperature limit. Vent lead batteries.',
   ],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: {
       batteryAh: 100,
       fromPercent: 50,

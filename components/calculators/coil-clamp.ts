@@ -99,7 +99,7 @@ export const calculator: Calculator = {
   source: 'Inductor law; 250 mH and 30 % release: common practice, no source',
   functions: ['coilClamp'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { maxV: 14.4, coilOhm: 90, coilMh: 250, clamp: 'diode', clampOhm: 680, releasePercent: 30 },
     out: { coilMa: '160.0', energyMj: '3.2', peakV: '15.1', releaseMs: '3.06' },
   },

@@ -83,7 +83,7 @@ export const calculator: Calculator = {
   functions: ['isolationDiode'],
   cautions: ['A diode in the coil or signal wire carries far less than one in the lamp wire: isolate there first.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { diodeA: 2.18, diodeV: 0.45, heatKPerW: 50, ambientC: 60, junctionC: 150, supplyV: 11 },
     out: { heatW: '0.98', junctionC: '109', limitC: '120', loadV: '10.55' },
   },

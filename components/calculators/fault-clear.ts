@@ -82,7 +82,7 @@ export const calculator: Calculator = {
   source: 'Five times the fuse: common practice, no source; IEC 60228 class 5 plain copper',
   functions: ['faultClears'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: {
       supplyV: 12,
       sourceMohm: 20,

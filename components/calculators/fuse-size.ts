@@ -136,7 +136,7 @@ export const calculator: Calculator = {
       ),
   },
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { designA: 2.18, factor: 1.25, peakA: 12, peakMs: 5, thinnestMm2: 0.5 },
     out: { needA: '2.73', minimumA: '3', chosenA: '5', peakOverChosen: '2.4', limitA: '5' },
   },

@@ -70,7 +70,7 @@ export const calculator: Calculator = {
   source: 'Lumen method; levels and factors: common practice, no source',
   functions: ['lightLevel'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { lengthM: 3, widthM: 1.7, levelLx: 150, use: 0.5, keep: 0.8, lampLm: 540 },
     out: { areaM2: '5.1', neededLm: '1913', lamps: '4', givenLm: '2160', levelLx: '169' },
   },

@@ -98,7 +98,7 @@ export const calculator: Calculator = {
   functions: ['loadCurrent'],
   cautions: ['On 24 V use 22 V as the lowest and 28.8 V as the highest.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { powerW: 24, ratedV: 12, model: 'constant power', minV: 11, maxV: 14.4, dutyPercent: 100 },
     out: { atMinA: '2.18', atRatedA: '2.0', atMaxA: '1.67', designA: '2.18', averageA: '2.18' },
   },

@@ -84,7 +84,7 @@ function fieldRow(field: LocalField, value: number | string, units: UnitChoice):
   return {
     unit,
     unitSpoken: spoken,
-    takes: `Takes ${show(field.min, field.kind, units).text} to ${inWords(show(field.max, field.kind, units))}.`,
+    takes: `Takes ${show(field.min, field.kind, units, field.step).text} to ${inWords(show(field.max, field.kind, units, field.step))}.`,
     default: inWords(shown(field.default)),
     changed,
   };

@@ -102,7 +102,7 @@ export const calculator: Calculator = {
     'If the relay has a built-in diode, 86 must be positive. Some relays swap the 30 and 86 positions: read the relay, not the memory.',
   ],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { loadA: 8, loadKind: 'motor', contactA: 30, coilOhm: 90, maxV: 14.4, outputMa: 100 },
     out: { contactNeededA: '20.0', coilMa: '160.0', coilW: '2.3' },
   },

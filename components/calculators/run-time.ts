@@ -86,7 +86,7 @@ export const calculator: Calculator = {
     'Check separately that the voltage at the heater stays above its cut-off while starting (Drop on a known run, with the start current).',
   ],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { batteryAh: 100, usablePercent: 50, peukert: 1.1, startA: 10, startMin: 3, runA: 1.6, runH: 8 },
     out: { oneRunAh: '13.2', averageA: '1.65', usableAh: '50.0', hours: '30.3', fullRuns: '3' },
   },

@@ -90,7 +90,7 @@ export const calculator: Calculator = {
   source: '21 days and percentages: common practice, no source, workshop setting',
   functions: ['standingDays'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { batteryAh: 70, startPercent: 80, minPercent: 50, baseMa: 25, addedMa: 8, selfPercent: 3 },
     out: { usableAh: '21.0', selfMa: '2.9', daysBefore: '31.3', daysAfter: '24.4' },
   },

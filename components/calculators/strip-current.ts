@@ -86,7 +86,7 @@ export const calculator: Calculator = {
   functions: ['stripCurrent'],
   cautions: ['Measure one metre on the bench to confirm.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { labelAPerM: 0.4, lengthM: 5, labelV: 12, stringV: 9.2, systemV: 14.4 },
     out: { factor: '1.857', labelA: '2.0', labelW: '24.0', realA: '3.71', realW: '53.5', powerRatio: '2.23' },
   },

@@ -77,7 +77,7 @@ export const calculator: Calculator = {
   source: 'Even-load line; 200 mΩ/m: common practice, no source',
   functions: ['stripCut'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { wantMm: 2130, pitchMm: 50, realAPerM: 0.743, trackMohmPerM: 200, maxDropV: 0.5 },
     out: { groups: '42', cutMm: '2100', gapMm: '30', stripA: '1.56', endDropV: '0.328', feeds: '1' },
   },

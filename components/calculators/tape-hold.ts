@@ -63,7 +63,7 @@ export const calculator: Calculator = {
   functions: ['tapeHold'],
   cautions: ['A falling part can hurt someone. Tape alone is never the only fixing above head height or outside.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { massG: 420, tapeMm: 9, runMm: 2100, position: 'overhead', surface: 'painted steel' },
     out: { haveCm2: '189', neededCm2: '37.8', marginRatio: '5.0', backUp: 'yes' },
   },

@@ -81,7 +81,7 @@ export const calculator: Calculator = {
   source: 'IEC 60228 class 5 plain copper, maximum resistance at 20 °C',
   functions: ['voltageDrop'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { sizeMm2: 1.5, oneWayM: 8, loadA: 2.18, returnPath: 'chassis', copperC: 60, jointMohm: 10, supplyV: 12 },
     out: { dropV: '0.29', dropPercent: '2.42', loadV: '11.71', lossW: '0.63' },
   },

@@ -71,7 +71,7 @@ export const calculator: Calculator = {
   functions: ['windLoad'],
   cautions: ['Defer to the roof-load limit of the vehicle and to local rules on external projections.'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { areaM2: 0.06, drag: 1.2, speedKmh: 110, gustKmh: 40, massKg: 3.2, shockG: 5, fixings: 4, safety: 4 },
     out: { windN: '76.6', shockN: '157', totalN: '233.5', perFixingN: '233.5' },
   },

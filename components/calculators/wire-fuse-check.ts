@@ -110,7 +110,7 @@ export const calculator: Calculator = {
   source: 'The fuse protects the thinnest wire: common practice, no source. Insulation for 90 °C is assumed',
   functions: ['workshopLimit'],
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: { fuseA: 5, segments: 'pigtail 0.5 x 2 at 50\nfeed 1.5 x 2 at 50' },
     out: { pigtail: '5.0', feed: '15.0' },
   },

@@ -135,7 +135,7 @@ export const calculator: Calculator = {
       ),
   },
   example: {
-    from: 'workshop example, computed apart from this code',
+    from: 'Workshop example, computed apart from this code',
     in: {
       designA: 2.18,
       oneWayM: 8,

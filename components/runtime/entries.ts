@@ -42,11 +42,14 @@ export function joinEntries(
     const inputs = [...root.querySelectorAll<Input>(`[${attribute}="${CSS.escape(name)}"]`)];
     const messages = [...root.querySelectorAll<HTMLElement>(`[data-error="${CSS.escape(name)}"]`)];
     const typed = signal<string | undefined>(undefined);
+    // what was entered while the page was still loading counts, and must not be written over first
+    const early = new Set(inputs.filter(enteredEarly));
 
     effect(() => {
       const text = textOf(entry, entry.value.value, units.value);
       if (typed.value !== undefined) return; // what was refused stays to be mended
       for (const input of inputs) {
+        if (early.has(input)) continue;
         if (input === document.activeElement && input.dataset['typing'] !== undefined) continue;
         if (input.value !== text) input.value = text;
       }
@@ -89,8 +92,6 @@ export function joinEntries(
     };
     for (const input of inputs) {
       input.disabled = false;
-      // what was typed while the page was still loading
-      if (!(input instanceof HTMLSelectElement) && input.value !== input.defaultValue) queueMicrotask(() => settle());
       const settle = (): void => {
         clearTimeout(timer);
         delete input.dataset['typing'];
@@ -99,6 +100,7 @@ export function joinEntries(
         if (message === undefined)
           for (const each of inputs) each.value = textOf(entry, entry.value.peek(), units.peek());
       };
+      if (early.delete(input)) settle();
       input.addEventListener('input', () => {
         clearTimeout(timer);
         input.dataset['typing'] = '';
@@ -133,6 +135,11 @@ export function joinEntries(
       });
     }
   }
+}
+
+function enteredEarly(input: Input): boolean {
+  if (!(input instanceof HTMLSelectElement)) return input.value !== input.defaultValue;
+  return input.selectedOptions[0]?.defaultSelected === false;
 }
 
 function step(entry: Entry, by: number, units: UnitChoice, refuse: (message: string | undefined) => void): void {
