@@ -14,6 +14,7 @@ import LessonLink from './lesson-link/LessonLink.astro';
 import Meter from './meter/Meter.astro';
 import type { ComponentName } from './names.ts';
 import PartsList from './parts-list/PartsList.astro';
+import PrepSteps from './prep/PrepSteps.astro';
 import RelayDiagram from './relay-diagram/RelayDiagram.astro';
 import Station from './station/Station.astro';
 import Step from './steps/Step.astro';
@@ -48,4 +49,5 @@ export const components = {
   BenchSheet,
   Meter,
   PartsList,
+  PrepSteps,
 } satisfies Record<ComponentName, unknown>;

@@ -15,6 +15,7 @@ export const COMPONENT_NAMES = [
   'Meter',
   'Note',
   'PartsList',
+  'PrepSteps',
   'RelayDiagram',
   'Station',
   'Step',
