@@ -125,6 +125,7 @@ export * from './materials.ts';
 // ---------------------------------------------------------------- circuits
 
 export { BENCH_TOLERANCE, benchProbes, type Probe } from './circuit/bench-sheet.ts';
+export type { Coverage } from './circuit/coverage.ts';
 export { type Diagnosis, diagnose, type Reading, type Suspect } from './circuit/diagnose.ts';
 export { nearestName } from './circuit/did-you-mean.ts';
 export {
@@ -174,6 +175,15 @@ export {
   type Wire,
 } from './circuit/model.ts';
 export { limitOf, loadFigures, netlistOf, type Origin, type Sizes, supplyVolts, USUAL } from './circuit/netlist.ts';
+export {
+  editPattern,
+  type NeutralFault,
+  type NeutralFile,
+  type NeutralHead,
+  type NeutralPattern,
+  type NeutralSingleFaults,
+  readPattern,
+} from './circuit/neutral.ts';
 export { type CutRow, cutList, type PartsListOptions, type PartsRow, partsList } from './circuit/parts-list.ts';
 export { type CircuitProblem, circuitProblems, isLoad, MAX_INPUTS, MAX_PARTS, MAX_WIRES } from './circuit/problems.ts';
 export {
@@ -188,7 +198,9 @@ export {
   UnprovableError,
 } from './circuit/prove.ts';
 export { numberOf, UNIT_OF, type Values, valuesOf } from './circuit/quantities.ts';
+export { compareFindings, type NeutralExpectation, neutralElements, neutralRule } from './circuit/rules/agreement.ts';
 export { checkRules, RULES } from './circuit/rules/index.ts';
+export { checkPattern } from './circuit/rules/neutral-check.ts';
 export type { Rule, RuleContext, Wanted } from './circuit/rules/rule.ts';
 export {
   type FuseChoice,
@@ -198,4 +210,14 @@ export {
   sizeCircuit,
   type WireChoice,
 } from './circuit/sizing.ts';
+export { prepare, type SolveOptions, type Solver, solveState } from './circuit/solve.ts';
+export {
+  type Race,
+  type ReachedRow,
+  type StateRow,
+  sequence,
+  type TruthTable,
+  type TruthTableOptions,
+  truthTable,
+} from './circuit/states.ts';
 export { soleTerminalOf, splitTerminalRef, type Terminal, terminalsOf } from './circuit/terminals.ts';

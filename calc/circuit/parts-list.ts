@@ -62,7 +62,7 @@ export function partsList(circuit: Circuit, proof: Proof, options: PartsListOpti
     }
     known.count++;
     if (known.for.at(-1) !== forId) known.for.push(forId);
-    if (lengthM !== undefined) known.lengthM = (known.lengthM ?? 0) + lengthM;
+    if (lengthM !== undefined) known.lengthM = Math.round(((known.lengthM ?? 0) + lengthM) * 100) / 100;
   };
 
   for (const [id, part] of Object.entries(circuit.parts)) {

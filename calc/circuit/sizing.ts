@@ -446,7 +446,7 @@ class Sizer {
 
   private wireName(id: string): string {
     const owner = this.origin.ownerOf[id] ?? id;
-    return owner === id ? `wire ${id}` : `the pigtail of ${owner}`;
+    return owner === id ? `wire ${id}` : `pigtail of ${owner}`;
   }
 }
 
