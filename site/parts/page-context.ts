@@ -1,6 +1,8 @@
-import { defaultsOf, type PageContext } from '../../components/context.ts';
-import { studyOf } from '../../components/study.ts';
+import type { PageContext } from '../../components/context.ts';
+import { studyFrom } from '../../components/study.ts';
 import { base } from '../links.ts';
+import { proofOf } from '../proofs.ts';
+import { surfaceFacts } from '../schemas/surface.ts';
 import { type Guide, type Workshop, workshop } from '../workshop.ts';
 
 /** What components on a page may know: the workshop's settings and words, and on a guide its circuit worked out. */
@@ -9,6 +11,7 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
   const wanted = circuitId ?? (typeof guide?.data.circuit === 'string' ? guide.data.circuit : undefined);
   const circuit = (wanted === undefined ? undefined : shop.circuits.get(wanted)) ?? null;
   const settings = settingsOf(shop);
+  const proof = circuit === null ? undefined : await proofOf(circuit.id);
   return {
     base,
     shop: settings,
@@ -23,7 +26,7 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
         }
       : null,
     circuit,
-    study: studyOf({ circuit, shop: settings }, defaultsOf(circuit)),
+    study: proof === undefined ? null : studyFrom(proof),
     traits: guide ? traitsOf(guide, shop) : [],
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),

@@ -26,6 +26,6 @@ dark.addEventListener('change', () => {
   if (chosen() === null) root.dataset['bay'] = dark.matches ? 'night' : 'day';
 });
 // Another tab of the same reader.
-addEventListener('storage', (event) => {
+window.addEventListener('storage', (event) => {
   if (event.key === KEY && event.newValue !== null) root.dataset['bay'] = event.newValue;
 });

@@ -36,8 +36,14 @@ export interface Answer {
   unknown: string[];
 }
 
-/** A synonym counts less than the word that was typed. */
-const SYNONYM_WEIGHT = 0.6;
+/** A synonym counts less than the word that was typed; the workshop's own word for it counts nearly as much. */
+const SYNONYM_WEIGHT = 0.5;
+const OWN_WORD_WEIGHT = 0.85;
+/** A page whose author wrote down that a customer types just this, or these words among others. */
+const FORESEEN = 2;
+const FORESEEN_IN_PART = 1.3;
+/** So many of the best are looked at for what their authors foresaw. */
+const LOOKED_AT = 12;
 
 let opened: Promise<{ index: Pagefind; groups: Groups }> | undefined;
 
@@ -59,65 +65,127 @@ export function open(base: string): Promise<{ index: Pagefind; groups: Groups }>
   return opened;
 }
 
-const words = new Map<string, Promise<boolean>>();
+/** The index keeps one record a page and writes each answer into it: a second question at the same time would garble it. */
+let busy: Promise<unknown> = Promise.resolve();
+function oneAtATime<T>(work: () => Promise<T>): Promise<T> {
+  const turn = busy.then(work, work);
+  busy = turn;
+  return turn;
+}
+const copyOf = async (result: Raw['results'][number]): Promise<Hit> => ({ ...(await result.data()) });
+
+const words = new Map<string, boolean>();
+const beginsWith = (asked: string, found: string): boolean =>
+  found
+    .toLowerCase()
+    .replace(/^[^\p{L}\p{N}]+/u, '')
+    .startsWith(asked);
 
 /**
  * Whether a word stands on any page. For a word it does not know, the index answers with the longest beginning of it that
- * it does know ("hoist" → "h"): such an answer is none.
+ * it does know ("hoist" → "h"): such an answer is none. A synonym must stand there as it is: its stem may be another
+ * word ("puller" → "pull").
  */
-function known(index: Pagefind, word: string): Promise<boolean> {
-  let answer = words.get(word);
-  if (!answer) {
-    answer = (async () => {
-      const first = (await index.search(word, { filters: {} })).results[0];
-      if (!first) return false;
-      const { raw_content: content = '', locations = [] } = await first.data();
-      const standing = content.split(/\s+/);
-      return locations.some((at) => sameWord(word, standing[at] ?? ''));
-    })();
-    words.set(word, answer);
+async function known(index: Pagefind, word: string, as: (asked: string, found: string) => boolean): Promise<boolean> {
+  const key = `${word} ${as === sameWord}`;
+  const before = words.get(key);
+  if (before !== undefined) return before;
+  const first = (await index.search(word, { filters: {} })).results[0];
+  let found = false;
+  if (first) {
+    const { raw_content: content = '', locations = [], meta } = await first.data();
+    const standing = content.split(/\s+/);
+    found =
+      locations.some((at) => as(word, standing[at] ?? '')) ||
+      // found in what the author foresaw, which is no text of the page
+      wordsOf(meta['asked'] ?? '').some((each) => as(word, each));
   }
-  return answer;
+  words.set(key, found);
+  return found;
 }
 
 /** The words of a question, parted into those that stand somewhere and those that do not. */
-async function sorted(index: Pagefind, query: string): Promise<{ standing: string[]; unknown: string[] }> {
+async function sorted(
+  index: Pagefind,
+  query: string,
+  instead: string,
+): Promise<{ standing: string[]; unknown: string[] }> {
   const all = wordsOf(query);
-  const stands = await Promise.all(all.map((word) => known(index, word)));
-  return { standing: all.filter((_, nth) => stands[nth]), unknown: all.filter((_, nth) => !stands[nth]) };
+  const put = new Set(wordsOf(instead));
+  const parted = { standing: [] as string[], unknown: [] as string[] };
+  for (const word of all) {
+    const stands = await known(index, word, put.has(word) ? beginsWith : sameWord);
+    parted[stands ? 'standing' : 'unknown'].push(word);
+  }
+  return parted;
 }
 
-export async function ask(base: string, query: string, filters: Filters, shown: number): Promise<Answer> {
+/** Answers a question; null where it is no longer wanted by the time its turn comes. */
+export async function ask(
+  base: string,
+  query: string,
+  filters: Filters,
+  shown: number,
+  wanted: () => boolean,
+): Promise<Answer | null> {
   const { index, groups } = await open(base);
-  const variants = variantsOf(query, groups);
-  const checked = await Promise.all(variants.map(async (each) => ({ ...each, ...(await sorted(index, each.query)) })));
-  const own = checked[0]!;
+  return oneAtATime(async () => (wanted() ? answer(index, groups, query, filters, shown) : null));
+}
+
+async function answer(
+  index: Pagefind,
+  groups: Groups,
+  query: string,
+  filters: Filters,
+  shown: number,
+): Promise<Answer> {
+  const checked = [];
+  for (const each of variantsOf(query, groups))
+    checked.push({ ...each, ...(await sorted(index, each.query, each.instead)) });
+  const typed = checked[0]!;
   // A synonym that stands nowhere helps nobody. The reader's own words are asked for as far as they stand.
   const asked = checked
     .filter(({ instead, standing, unknown }) =>
       instead === '' ? query.trim() === '' || standing.length > 0 : unknown.length === 0,
     )
-    .map((each) => ({ ...each, query: each.instead === '' ? own.standing.join(' ') : each.query }));
-  const answers = await Promise.all(asked.map(({ query: question }) => index.search(question || null, { filters })));
+    .map((each) => ({ ...each, query: each.instead === '' ? typed.standing.join(' ') : each.query }));
+  const answers: Raw[] = [];
+  for (const { query: question } of asked) answers.push(await index.search(question || null, { filters }));
   const best = new Map<string, { score: number; result: Raw['results'][number] }>();
   const also: string[] = [];
-  answers.forEach((answer, nth) => {
-    const { instead } = asked[nth]!;
-    for (const result of answer.results) {
-      const score = result.score * (instead === '' ? 1 : SYNONYM_WEIGHT);
+  answers.forEach(({ results }, nth) => {
+    const { instead, own: ownWord } = asked[nth]!;
+    const weight = instead === '' ? 1 : ownWord ? OWN_WORD_WEIGHT : SYNONYM_WEIGHT;
+    for (const result of results) {
+      const score = result.score * weight;
       const before = best.get(result.id);
       if (before === undefined && instead !== '') also.push(instead);
       if (before === undefined || score > before.score) best.set(result.id, { score, result });
     }
   });
   const ranked = [...best.values()].sort((a, b) => b.score - a.score);
+  const near: { hit: Hit; score: number }[] = [];
+  for (const { score, result } of ranked.slice(0, Math.max(shown, LOOKED_AT))) {
+    const hit = await copyOf(result);
+    near.push({ hit, score: score * foreseen(hit.meta['asked'] ?? '', query) });
+  }
+  near.sort((a, b) => b.score - a.score);
   return {
     total: ranked.length,
-    hits: await Promise.all(ranked.slice(0, shown).map(({ result }) => result.data())),
+    hits: near.slice(0, shown).map(({ hit }) => hit),
     counts: await countsOf(index, asked, filters, answers),
     also: [...new Set(also)],
-    unknown: also.length > 0 || asked.length > 1 ? [] : own.unknown,
+    unknown: also.length > 0 || asked.length > 1 ? [] : typed.unknown,
   };
+}
+
+/** How much more a page counts because its author foresaw the question. */
+function foreseen(asked: string, query: string): number {
+  const question = wordsOf(query);
+  if (asked === '' || question.length === 0) return 1;
+  const phrases = asked.split('|').map(wordsOf);
+  if (phrases.some((phrase) => phrase.join(' ') === question.join(' '))) return FORESEEN;
+  return phrases.some((phrase) => question.every((word) => phrase.includes(word))) ? FORESEEN_IN_PART : 1;
 }
 
 /**
@@ -136,12 +204,11 @@ async function countsOf(
     for (const [value, count] of Object.entries(values ?? {}))
       counts[name][value] = Math.max(counts[name][value] ?? 0, count);
   };
-  for (const answer of answers)
-    for (const [name, values] of Object.entries(answer.filters)) if (!(name in filters)) take(name, values);
+  for (const { filters: left } of answers)
+    for (const [name, values] of Object.entries(left)) if (!(name in filters)) take(name, values);
   for (const name of Object.keys(filters)) {
     const others = Object.fromEntries(Object.entries(filters).filter(([other]) => other !== name));
-    const free = await Promise.all(asked.map(({ query }) => index.search(query || null, { filters: others })));
-    for (const answer of free) take(name, answer.filters[name]);
+    for (const { query } of asked) take(name, (await index.search(query || null, { filters: others })).filters[name]);
   }
   return counts;
 }

@@ -6,18 +6,20 @@ export interface Variant {
   query: string;
   /** Words that stand in place of the reader's; empty for the reader's own. */
   instead: string;
+  /** That word is the workshop's own. */
+  own: boolean;
 }
 
 /** More than this makes a search slow and its answer vague. */
-const MOST = 10;
+const MOST = 6;
 
 /**
  * The query as typed and as the trade also says it: "earth" also asks for "ground" and "chassis". The longest synonym
- * in the query is exchanged first ("auxiliary battery" before "battery"). Never more than ten questions.
+ * in the query is exchanged first ("auxiliary battery" before "battery"). Never more than six questions.
  */
 export function variantsOf(query: string, groups: Groups): Variant[] {
   const typed = query.trim().replace(/\s+/g, ' ');
-  const variants: Variant[] = [{ query: typed, instead: '' }];
+  const variants: Variant[] = [{ query: typed, instead: '', own: false }];
   if (typed === '') return variants;
   const hits = groups
     .flatMap((group) => group.map((word) => ({ word, group, at: placeOf(word, typed) })))
@@ -30,7 +32,7 @@ export function variantsOf(query: string, groups: Groups): Variant[] {
       if (variants.length >= MOST) return variants;
       if (asked.has(changed.toLowerCase())) continue;
       asked.add(changed.toLowerCase());
-      variants.push({ query: changed, instead: other });
+      variants.push({ query: changed, instead: other, own: other === group[0] });
     }
   }
   return variants;

@@ -128,9 +128,9 @@ async function search(): Promise<void> {
     status.textContent = 'Loading the search index…';
   }, 300);
   try {
-    const answer = await ask(base, query, chosen, shown);
+    const answer = await ask(base, query, chosen, shown, () => mine === turn);
     // A later question is already on its way: this answer is stale.
-    if (mine !== turn) return;
+    if (answer === null || mine !== turn) return;
     showCounts(answer.counts);
     if (query === '' && Object.keys(chosen).length === 0) return;
     list.replaceChildren(...answer.hits.map((hit) => resultRow(template, hit, symbols)));
