@@ -44,10 +44,13 @@ export function wireChoices(page: Page): void {
   });
   for (const select of document.querySelectorAll<HTMLSelectElement>('select[data-choose]')) {
     select.disabled = false;
-    select.addEventListener('change', () => set(select.dataset['choose']!, select.value));
-    const start = select.value;
+    const name = select.dataset['choose']!;
+    const start = [...select.options].find((option) => option.defaultSelected)?.value ?? select.options[0]?.value ?? '';
+    // chosen while the page was still loading
+    if (select.value !== start) set(name, select.value);
+    select.addEventListener('change', () => set(name, select.value));
     page.chosen.subscribe((chosen) => {
-      select.value = chosen[select.dataset['choose']!] ?? start;
+      select.value = chosen[name] ?? start;
     });
   }
 }
