@@ -20,6 +20,7 @@ export {
   PAINT_WAIT,
   WASH_WAIT,
 } from './dwell.ts';
+export { GROUND_LIMITS, GROUND_STEPS, type GroundStep, judgeGround } from './ground-point.ts';
 export {
   aimAngle,
   bounceLx,
@@ -46,6 +47,7 @@ export {
   SLEEVE_SIZES_MM,
   sleeveFill,
 } from './loom.ts';
+export { FLOW_MARGIN_K, PAD_LIFTS_ABOVE_C, PAD_STRIP, PAD_TIME_S, padFit, padHeating } from './pad.ts';
 export { type Fixing, type Need, type PrepOptions, type PrepPlan, prepPlan } from './prep.ts';
 export { type CautionContext, PREP_CAUTIONS, type PrepCaution, prepCautions } from './prep-cautions.ts';
 export { PREP_LINES, type PrepLine, prepSelect } from './prep-select.ts';
@@ -119,6 +121,15 @@ export {
   owensWendt,
   type SurfaceEnergy,
 } from './surface-energy.ts';
+export {
+  type SearchableSurface,
+  SIGNS,
+  type Sign,
+  type SignsSeen,
+  type SurfaceMatch,
+  surfacesBySigns,
+  surfacesByWords,
+} from './surface-signs.ts';
 export {
   CROSS_CUT,
   crossCutClass,
@@ -197,6 +208,7 @@ export {
 export { ISOPROPYL_ALCOHOL, liquidForLel, MOLAR_VOLUME_L_PER_MOL, vapourPpm } from './vapour.ts';
 export { type PsdPoint, psdRmsMPerS2, VIBRATION_PROFILES, type VibrationProfile, vibrationLoad } from './vibration.ts';
 export {
+  angleCurve,
   contactAngle,
   interfaceWork,
   rankByAngle,

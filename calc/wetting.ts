@@ -4,7 +4,7 @@
  * That work is of the order of 0.1 J/m². Peeling a foam tape takes thousands of J/m², nearly all of it spent in the
  * adhesive itself. So these figures rank surfaces against each other and are never a strength, a load or a safety factor.
  */
-import { positive, within } from './guard.ts';
+import { positive, whole, within } from './guard.ts';
 
 /** A solid's surface energy in its two parts [mJ/m²]. */
 export interface SolidSurface {
@@ -132,4 +132,36 @@ export function substrateFor(o: { liquidTensionMnPerM: number }): { minMnPerM: n
   const tension = within('substrateFor', 'liquidTensionMnPerM', o.liquidTensionMnPerM, 0, 1000, 'mN/m');
   positive('substrateFor', 'liquidTensionMnPerM', tension, 'mN/m');
   return { minMnPerM: tension + 8, comfortMnPerM: tension + 10 };
+}
+
+/**
+ * Contact angle over surface energy, for drawing: what a drop does as a surface gets more energy.
+ * @param o.liquid [mN/m] parts, each 0 to 1000, together above 0
+ * @param o.polarFraction share of the solid's energy that is polar, 0 to 1
+ * @param o.fromMjPerM2 [mJ/m²], above 0 to 5000; 10 by default
+ * @param o.toMjPerM2 [mJ/m²], above fromMjPerM2 to 5000; 80 by default
+ * @param o.points whole number of points, 2 to 1000; 36 by default
+ * @returns points with `energyMjPerM2` [mJ/m²], `angleDeg` [°] and `spreads`; the angle never rises along the curve
+ * @throws RangeError outside those ranges
+ * @formula contactAngle at each energy, split by the polar share
+ * @source as contactAngle
+ * @example angleCurve({ liquid: { dispersiveMnPerM: 21.8, polarMnPerM: 51 }, polarFraction: 0, fromMjPerM2: 20, toMjPerM2: 40, points: 3 }).length // 3
+ */
+export function angleCurve(o: {
+  liquid: TestLiquid;
+  polarFraction: number;
+  fromMjPerM2?: number;
+  toMjPerM2?: number;
+  points?: number;
+}): { energyMjPerM2: number; angleDeg: number; spreads: boolean }[] {
+  const polar = within('angleCurve', 'polarFraction', o.polarFraction, 0, 1);
+  const from = within('angleCurve', 'fromMjPerM2', o.fromMjPerM2 ?? 10, 0.1, 5000, 'mJ/m²');
+  const to = within('angleCurve', 'toMjPerM2', o.toMjPerM2 ?? 80, from, 5000, 'mJ/m²');
+  const points = whole('angleCurve', 'points', o.points ?? 36, 2, 1000);
+  return Array.from({ length: points }, (_, i) => {
+    const energyMjPerM2 = from + ((to - from) * i) / (points - 1);
+    const solid = { dispersiveMjPerM2: energyMjPerM2 * (1 - polar), polarMjPerM2: energyMjPerM2 * polar };
+    const { angleDeg, flag } = contactAngle({ solid, liquid: o.liquid });
+    return { energyMjPerM2, angleDeg, spreads: flag === 'spreads' };
+  });
 }

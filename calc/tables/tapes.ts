@@ -45,7 +45,7 @@ export const TAPES: readonly TapeClass[] = [
     id: 'low-energy-acrylic',
     name: 'acrylic tape made for low-energy plastic',
     applyFromC: 10,
-    holdsToC: 80,
+    holdsToC: 90,
     lowEnergy: true,
     silicone: false,
     plasticiser: 'fair',

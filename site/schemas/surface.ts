@@ -7,6 +7,7 @@ import {
   PRIMERS,
   type PrimerKind,
   RISKS,
+  SIGNS,
   SOLVENTS,
   STEP_SOLVENT,
   SURFACE_STEPS,
@@ -50,6 +51,14 @@ export const surfaceSchema = z
     looks: line,
     /** Simple tests and what each shows on this surface. */
     tests: z.array(z.strictObject({ test: z.enum(SURFACE_TESTS), shows: line })).min(1),
+    /** What the simple tests say here, for finding it by them; a test that can go either way is left out. */
+    signs: z.strictObject({
+      magnet: z.enum(SIGNS.magnet).optional(),
+      water: z.enum(SIGNS.water).optional(),
+      fingernail: z.enum(SIGNS.fingernail).optional(),
+      tap: z.enum(SIGNS.tap).optional(),
+      float: z.enum(SIGNS.float).optional(),
+    }),
     /** Published surface energy [mN/m] and what kind of number it is; null where no figure is worth printing. */
     energy: z
       .strictObject({ minMnPerM: z.number().min(5).max(5000), maxMnPerM: z.number().min(5).max(5000), basis: line })

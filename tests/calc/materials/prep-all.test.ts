@@ -220,7 +220,7 @@ describe(`a plan for each of ${cases.length} combinations`, () => {
     const HOLDS: Readonly<Record<string, number>> = {
       'acrylic-foam': 90,
       'acrylic-thin': 90,
-      'low-energy-acrylic': 80,
+      'low-energy-acrylic': 90,
       rubber: 60,
       silicone: 150,
     };
