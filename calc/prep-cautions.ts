@@ -43,6 +43,7 @@ const straddles = ({ energy }: SurfaceFacts): boolean =>
   energy.minMnPerM < ENERGY_CLASS_LIMITS.lowBelowMnPerM &&
   energy.maxMnPerM >= ENERGY_CLASS_LIMITS.lowBelowMnPerM;
 
+/** Every general caution with the condition it holds under; a surface adds its own. */
 export const PREP_CAUTIONS: readonly CautionRule[] = [
   {
     id: 'maker-first',
