@@ -48,10 +48,10 @@ function bothDirections(look: Look): Draft[] {
     const settled = look.states.filter((state) => state.settles);
     const forward = settled.filter((state) => (state.currentA[element.id] ?? 0) > LEAST_A);
     const backward = settled.filter((state) => (state.currentA[element.id] ?? 0) < -LEAST_A);
-    // The way it is drawn is the way that most current goes; the other is the sneak.
+    // As drawn is forwards, unless only the forward states switch something on that nobody asked for.
+    const isForwardSneak = unwanted(look, forward).length > 0 && unwanted(look, backward).length === 0;
+    const [sneak, usual] = isForwardSneak ? [forward, backward] : [backward, forward];
     const most = (states: Solution[]) => Math.max(...states.map((state) => Math.abs(state.currentA[element.id]!)));
-    const sneak = most(forward) < most(backward) ? forward : backward;
-    const usual = sneak === forward ? backward : forward;
     const worst = extreme(sneak, (state) => Math.abs(state.currentA[element.id]!))!;
     drafts.push({
       parts: [element.id],
@@ -59,20 +59,26 @@ function bothDirections(look: Look): Draft[] {
       message:
         `${figure(Math.abs(worst.currentA[element.id]!))} A run backwards through ${look.name(element.id)} ` +
         `${look.stateWords(worst.inputs)}; otherwise up to ${figure(most(usual))} A run forwards.`,
-      ...lit(look, element.id, worst),
+      ...lit(look, sneak),
     });
   }
   return drafts;
 }
 
 /** Names what the sneak lights, where it lights something that nobody wants. */
-function lit(look: Look, id: string, worst: Solution): { why?: string } {
-  const at = look.states.indexOf(worst);
-  const wanted = look.context.wanted?.[at];
-  const unwanted = look.netlist.loads.filter((load) => load !== id && worst.on[load] && wanted?.on[load] === false);
-  return unwanted.length === 0
-    ? {}
-    : { why: `It switches on ${list(unwanted.map((load) => look.name(load)))}, which nobody asked for in this state.` };
+function lit(look: Look, states: readonly Solution[]): { why?: string } {
+  const loads = unwanted(look, states);
+  const names = list(loads.map((load) => look.name(load)));
+  return loads.length === 0 ? {} : { why: `It switches on ${names}, which nobody asked for there.` };
+}
+
+/** Loads that are on in one of the states and wanted off. */
+function unwanted(look: Look, states: readonly Solution[]): string[] {
+  const { wanted } = look.context;
+  if (wanted === undefined) return [];
+  return look.netlist.loads.filter((load) =>
+    states.some((state) => state.on[load] === true && wanted[look.states.indexOf(state)]?.on[load] === false),
+  );
 }
 
 function extreme(states: readonly Solution[], measure: (state: Solution) => number): Solution | undefined {
@@ -97,6 +103,15 @@ export const passes: Example[] = [
 ];
 
 export const fails: FailingExample[] = [
+  {
+    title: 'a lamp whose own switch hangs on another feed',
+    netlist: sketch(`
+      source bat b 0 13.8
+      source aux x 0 12.4
+      switch link b x link
+      load lamp x 0 13.5 6`),
+    messages: ['65.5 A run backwards into source aux with link on; it is not meant to be charged.'],
+  },
   {
     title: 'a wire in place of the diode',
     netlist: sketch(`

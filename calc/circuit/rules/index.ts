@@ -17,6 +17,7 @@ import { leftOnKeyOut } from './left-on-key-out.ts';
 import { lowVoltageAtLoad } from './low-voltage-at-load.ts';
 import { nearThreshold } from './near-threshold.ts';
 import { noCoilSuppression } from './no-coil-suppression.ts';
+import { oneSidedLoad } from './one-sided-load.ts';
 import { openGround } from './open-ground.ts';
 import { outputLimitUnknown } from './output-limit-unknown.ts';
 import { parallelSources } from './parallel-sources.ts';
@@ -52,6 +53,7 @@ export const RULES: readonly Rule[] = [
   halfLit,
   floatingLoad,
   openGround,
+  oneSidedLoad,
   contactOverload,
   contactForLoad,
   fuseOverload,

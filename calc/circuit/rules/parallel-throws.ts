@@ -18,11 +18,7 @@ export const parallelThrows: Rule = {
       const [made, rest] = [sourcesAt(look, relay, relay.no), sourcesAt(look, relay, relay.nc)];
       const different = made.filter((id) => !rest.includes(id)).length + rest.filter((id) => !made.includes(id)).length;
       const all = [...new Set([...made, ...rest])];
-      const allowed = all.every((id) => {
-        const source = look.element.get(id);
-        return source?.kind === 'source' && source.parallelOk === true;
-      });
-      if (made.length === 0 || rest.length === 0 || different === 0 || allowed) return [];
+      if (made.length === 0 || rest.length === 0 || different === 0) return [];
       const names = (ids: string[]) => list(ids.map((id) => look.name(id)));
       return [
         {
