@@ -15,7 +15,7 @@ export async function buildSite(options: Options): Promise<number> {
     return 1;
   }
 
-  const beside = buildBeside(options.out);
+  const beside = buildBeside(options.out, join(PROJECT, '.loomleaf'));
   // An interrupted build takes away what it began; the handlers end the process themselves, so none is left behind.
   const stop = (signal: 'SIGINT' | 'SIGTERM' | 'SIGHUP') => {
     beside.clear();
@@ -57,6 +57,8 @@ async function buildPages({ content, base }: Options, site: string, cache: strin
     LOOMLEAF_BASE: base,
     LOOMLEAF_CACHE: cache,
   });
+  // The generator asks where it runs, not where its files are.
+  process.chdir(PROJECT);
   const { build } = await import('astro');
   await build({ root: PROJECT, logLevel: 'warn' });
 }

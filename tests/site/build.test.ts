@@ -105,7 +105,7 @@ describe('a build', () => {
     writeFileSync(at(`.rescued-old-999999999/${MARKER}`), '');
     writeFileSync(at('.rescued-old-999999999/kept.txt'), 'the old site');
     const { buildBeside } = await import('../../site/command/swap.ts');
-    const beside = buildBeside(at('rescued'));
+    const beside = buildBeside(at('rescued'), at('work'));
     expect(read(at('rescued/kept.txt'))).toBe('the old site');
     writeFileSync(join(beside.site, 'new.txt'), 'the new site');
     beside.swap();
