@@ -61,7 +61,8 @@ export class CurrentPaths {
     return path;
   }
 
-  private arrangement(state: Solution): string {
+  /** Positions of all inputs and relays in a state, as one word. */
+  arrangement(state: Solution): string {
     let key = this.arrangements.get(state);
     if (key === undefined) {
       const on = (record: Record<string, boolean | null>) => Object.keys(record).filter((id) => record[id]);
@@ -109,8 +110,11 @@ export class CurrentPaths {
   }
 }
 
-/** Least and greatest signed current of every element over the given states [A]. */
-export function peakCurrents(states: readonly Solution[]): Map<string, { lowestA: number; highestA: number }> {
+/** Least and greatest signed current of each element [A], by id. */
+export type Peaks = ReadonlyMap<string, { lowestA: number; highestA: number }>;
+
+/** Peaks over the given states. */
+export function peakCurrents(states: readonly Solution[]): Peaks {
   const peaks = new Map<string, { lowestA: number; highestA: number }>();
   for (const { currentA } of states) {
     for (const id in currentA) {

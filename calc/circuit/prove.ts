@@ -1,5 +1,5 @@
 import type { Coverage } from './coverage.ts';
-import { CurrentPaths, peakCurrents } from './current-paths.ts';
+import { CurrentPaths, type Peaks } from './current-paths.ts';
 import { type FaultStudy, singleFaults } from './faults.ts';
 import { type Condition, evaluate, parseCondition } from './intent.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, SignOff, Solution } from './model.ts';
@@ -20,6 +20,11 @@ export interface ProveOptions {
   faults?: boolean | undefined;
   /** What the workshop keeps and how it sizes. */
   stock?: Stock | undefined;
+  /**
+   * An earlier proof of the same circuit for other job values. Whether a circuit remembers and whether its relays race
+   * hangs on its wiring: where the earlier proof found neither, they are not looked for again.
+   */
+  after?: Pick<Proof, 'latching' | 'findings'> | undefined;
 }
 
 /** One combination of the inputs, solved with the engine off and with the engine on. */
@@ -101,16 +106,28 @@ export function prove(circuit: Circuit, given?: Values, options: ProveOptions = 
   const problems = circuitProblems(circuit);
   if (problems.length > 0) throw new UnprovableError(circuit.id, problems);
   const values = valuesOf(circuit, given);
-  const { sizing, netlist, origin, solver, table } = solveSized(circuit, values, options.stock ?? {});
+  const known = options.after && {
+    latching: options.after.latching,
+    racing: options.after.findings.some((each) => each.rule === 'relay-race'),
+  };
+  const sized = solveSized(circuit, values, options.stock ?? {}, known);
+  const { sizing, netlist, origin, solver, table, peaks } = sized;
   const { sizes, choices, problems: unsized } = sizing;
   const resting = supplyVolts(circuit, values, 'resting');
   const charging = supplyVolts(circuit, values, 'charging');
   const want = wishes(circuit);
   const half = table.rows.length / 2;
+  const draw = drawMa(circuit, values, netlist);
   const states = table.rows.slice(0, half).map((row, n): ProofState => {
-    const draw = drawMa(circuit, values, netlist, row.solution);
     const charged = table.rows[half + n]!.solution;
-    return { n, inputs: row.inputs, wanted: want(row.inputs), resting: row.solution, charging: charged, drawMa: draw };
+    return {
+      n,
+      inputs: row.inputs,
+      wanted: want(row.inputs),
+      resting: row.solution,
+      charging: charged,
+      drawMa: draw(row.solution),
+    };
   });
   const steps = stepsOf(circuit, solver, charging);
   // Where the customer described a history, the states that a history leads to are judged by it and not by `when`.
@@ -132,6 +149,8 @@ export function prove(circuit: Circuit, given?: Values, options: ProveOptions = 
     states: judged.map((each) => each.solution),
     wanted: judged.map((each) => each.wanted),
     races: table.races,
+    // Steps of a history may show states that the table does not have.
+    peaks: steps.length === 0 ? peaks : undefined,
     unfusedStubM: UNFUSED_STUB_M,
     written: {
       circuit,
@@ -171,7 +190,7 @@ export function prove(circuit: Circuit, given?: Values, options: ProveOptions = 
     stops: findings.filter((each) => each.severity === 'stop' && each.signedOff === undefined).length,
     unmatchedSignOffs: unmatched,
     standbyMa: states[0]!.drawMa,
-    figures: figuresOf(circuit, values, netlist, states, choices),
+    figures: figuresOf(circuit, values, netlist, states, choices, peaks),
     coverage: table.coverage,
   };
 }
@@ -213,15 +232,16 @@ function stepsOf(circuit: Circuit, solver: Solver, volts: Record<string, number>
   });
 }
 
-function drawMa(circuit: Circuit, values: Values, netlist: Netlist, state: Solution): number {
-  let sum = 0;
-  for (const element of netlist.elements) {
-    if (element.kind === 'source') sum += Math.max(0, state.currentA[element.id] ?? 0) * 1000;
-  }
-  for (const [id, part] of Object.entries(circuit.parts)) {
-    if (isLoad(part) && part.standbyMa !== undefined && state.on[id] !== true) sum += numberOf(part.standbyMa, values);
-  }
-  return sum;
+function drawMa(circuit: Circuit, values: Values, netlist: Netlist): (state: Solution) => number {
+  const sources = netlist.elements.filter((each) => each.kind === 'source').map((each) => each.id);
+  const sleepers = Object.entries(circuit.parts).flatMap(([id, part]) =>
+    isLoad(part) && part.standbyMa !== undefined ? [{ id, standbyMa: numberOf(part.standbyMa, values) }] : [],
+  );
+  return (state) => {
+    const fromBatteriesA = sources.reduce((sum, id) => sum + Math.max(0, state.currentA[id] ?? 0), 0);
+    const asleep = sleepers.filter(({ id }) => state.on[id] !== true);
+    return fromBatteriesA * 1000 + asleep.reduce((sum, each) => sum + each.standbyMa, 0);
+  };
 }
 
 function differencesOf(
@@ -274,9 +294,9 @@ function figuresOf(
   netlist: Netlist,
   states: readonly ProofState[],
   choices: Sizing['choices'],
+  peaks: Peaks,
 ): Figures {
   const solutions = states.flatMap((state) => [state.resting, state.charging]).filter((state) => state.settles);
-  const peaks = peakCurrents(solutions);
   const most = (id: string) => {
     const peak = peaks.get(id);
     return peak === undefined ? 0 : Math.max(peak.highestA, -peak.lowestA);

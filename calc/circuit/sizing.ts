@@ -2,7 +2,7 @@ import { METRIC_SIZES_MM2 } from '../conductor.ts';
 import { type Fuse, type FuseOptions, fuseFor } from '../fuse.ts';
 import { type GaugeOptions, gaugeFor } from '../gauge.ts';
 import { STOCKED_FUSES_A } from '../tables/workshop.ts';
-import { type CurrentPath, CurrentPaths, peakCurrents } from './current-paths.ts';
+import { type CurrentPath, CurrentPaths, type Peaks, peakCurrents } from './current-paths.ts';
 import type { Circuit, Element, FusePart, Netlist, Solution } from './model.ts';
 import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
 import { isConductor, Paths, returnNodes } from './paths.ts';
@@ -88,10 +88,20 @@ export interface SizedCircuit {
   solver: Solver;
   /** At resting, then at charging supply. */
   table: TruthTable;
+  /** Currents over every settled state of the table. */
+  peaks: Peaks;
+}
+
+/** What an earlier proof of the same wiring has shown; figures may differ, wires may not. */
+export interface Known {
+  /** Equal inputs can find its relays in different positions. */
+  latching: boolean;
+  /** Relays race in some state. */
+  racing: boolean;
 }
 
 /** As `sizeCircuit`, with the solution that the sizes were checked against: a proof needs both. */
-export function solveSized(circuit: Circuit, values: Values, stock: Stock): SizedCircuit {
+export function solveSized(circuit: Circuit, values: Values, stock: Stock, known?: Known): SizedCircuit {
   const sizer = new Sizer(circuit, values, stock);
   const volts = (['resting', 'charging', 'lowest'] as const).map((state) => supplyVolts(circuit, values, state));
   const [resting, charging, lowest] = volts as [Volts, Volts, Volts];
@@ -101,12 +111,17 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock): Size
   }
   for (let round = 0; ; round++) {
     const solver = prepare(sizer.netlist);
-    const table = truthTable(solver, { supplyVariants: [resting, charging], races: 'last' });
-    sizer.learn(table);
+    const table = truthTable(solver, {
+      supplyVariants: [resting, charging],
+      races: known?.racing === false ? 'none' : 'last',
+      histories: known?.latching !== false,
+    });
+    const peaks = sizer.learn(table);
     // Only electronic loads draw more from less voltage.
-    if (sizer.isElectronic) sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none' }));
+    if (sizer.isElectronic)
+      sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none', histories: false }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
-    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table };
+    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table, peaks };
   }
 }
 
@@ -169,14 +184,16 @@ class Sizer {
   }
 
   /** Takes in what a solution shows: the largest currents so far, and the ways they go. */
-  learn(table: TruthTable): void {
+  learn(table: TruthTable): Peaks {
     const states = [...table.rows, ...table.reached].map((row) => row.solution).filter((state) => state.settles);
-    for (const [id, peak] of peakCurrents(states)) {
+    const peaks = peakCurrents(states);
+    for (const [id, peak] of peaks) {
       const currentA = Math.max(peak.highestA, -peak.lowestA);
       // Rounding must not make a size grow that another run would not.
       if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
     }
     this.share(states);
+    return peaks;
   }
 
   /** One round: size everything open anew; false where nothing grew. */
@@ -293,8 +310,12 @@ class Sizer {
     const consumers = this.consumers();
     const found: { consumer: Consumer; path: CurrentPath }[] = [];
     const seen = new Set<CurrentPath>();
+    const arrangements = new Set<string>();
     // The last states are those of the highest supply; the same arrangement at another supply takes the same way.
     for (const state of [...states].reverse()) {
+      const arrangement = ways.arrangement(state);
+      if (arrangements.has(arrangement)) continue;
+      arrangements.add(arrangement);
       for (const consumer of consumers) {
         const currentA = state.currentA[consumer.id] ?? 0;
         // A trickle through an open circuit is no way to size wire for.

@@ -1,5 +1,5 @@
 import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
-import { CurrentPaths, peakCurrents } from '../current-paths.ts';
+import { CurrentPaths, type Peaks, peakCurrents } from '../current-paths.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
 import type { Origin, Sizes } from '../netlist.ts';
 import { type Edge, isConductor, type Path, Paths, returnNodes } from '../paths.ts';
@@ -41,6 +41,8 @@ export interface RuleContext {
   /** Wire that may lie ahead of the first fuse [m]. */
   unfusedStubM: number;
   written?: Written | undefined;
+  /** Currents over the settled states, where they are known already. */
+  peaks?: Peaks | undefined;
 }
 
 /** What a rule says, before its severity and standing words are added. */
@@ -93,7 +95,7 @@ export class Look {
   readonly written: Written | undefined;
   readonly element = new Map<string, Element>();
   private made: {
-    peaks?: ReturnType<typeof peakCurrents>;
+    peaks?: Peaks;
     paths?: Paths;
     ways?: CurrentPaths;
     unfused?: Unfused[];
@@ -224,8 +226,8 @@ export class Look {
   }
 
   /** Least and greatest current of every element over the settled states. */
-  get peaks(): ReturnType<typeof peakCurrents> {
-    return (this.made.peaks ??= peakCurrents(this.states.filter((state) => state.settles)));
+  get peaks(): Peaks {
+    return (this.made.peaks ??= this.context.peaks ?? peakCurrents(this.states.filter((state) => state.settles)));
   }
 
   /** An input that is an electronic output of the vehicle, which its limit and the coil's kick can destroy. */
