@@ -130,6 +130,8 @@ export interface PageContext {
   /** Content of surfaces and relays as their schemas have it, by id; read by the components made for them. */
   surfaces: Readonly<Record<string, unknown>>;
   relays: Readonly<Record<string, unknown>>;
+  /** A state to show in place of the page's own: the gallery's cases. */
+  job?: JobContext;
   /** Set by components that may stand on a page once with their ids or shared drawing parts. */
   once?: Record<string, boolean>;
 }
@@ -143,6 +145,7 @@ export function defaultsOf(circuit: Circuit | null): Record<string, number> {
 
 /** The model's view of a page as built: job values at their defaults. */
 export function jobOf(page: PageContext | undefined): JobContext {
+  if (page?.job !== undefined) return page.job;
   return {
     circuit: page?.circuit ?? null,
     values: defaultsOf(page?.circuit ?? null),

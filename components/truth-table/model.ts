@@ -35,7 +35,7 @@ export const model = ((_props, job) => {
       name: `Show: ${inputsInWords(circuit, on)}`,
       is: key === now ? 'now' : wrong.length > 0 ? 'stop' : '',
       current: key === now ? 'true' : 'false',
-      mark: key === now ? 'Shown' : 'Show',
+      mark: 'Show',
       ...Object.assign(
         {},
         ...inputs.map(({ id }) => ({ [`word_${id}`]: positionOf(circuit, id, state.inputs[id] ?? false) })),
