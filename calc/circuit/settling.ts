@@ -1,5 +1,5 @@
 /** Why relays never come to rest, in the words of the trade. */
-import type { Solver, Variant } from './solve.ts';
+import { keyOf, type Solver, type Variant } from './solve.ts';
 
 /**
  * One sentence about a cycle of positions. A relay that would turn back by itself, all others held still, "drops its own
@@ -34,8 +34,10 @@ export function whyItDoesNotSettle(solver: Solver, variant: Variant, cycle: read
     : `does not settle: ${all} move each other in turn`;
 }
 
-/** Most positions looked at when following every order in which relays may move. */
-const MOST_ORDERS = 4096;
+/** Relays that may want to move together before not every order of theirs is followed. */
+const MOST_TOGETHER = 5;
+/** Positions looked at from one start. */
+const MOST_POSITIONS = 2048;
 
 /** Whether some order of single moves from here comes to rest. */
 function restsFrom(solver: Solver, variant: Variant, from: Uint8Array): boolean {
@@ -44,40 +46,48 @@ function restsFrom(solver: Solver, variant: Variant, from: Uint8Array): boolean 
 
 /**
  * Every position where the relays can come to rest when they move one at a time, in any order. `endless` is true when
- * some order never rests, `complete` false when there were too many orders to follow.
+ * some order never rests. Where more than a few relays want to move, one that leaves the wishes of all others alone goes
+ * first, and `complete` is false: not every order was followed.
  */
 export function restingPlaces(
   solver: Solver,
   variant: Variant,
   from: Uint8Array,
 ): { rests: Uint8Array[]; endless: boolean; complete: boolean } {
-  const text = (level: Uint8Array) => level.join('');
   const rests: Uint8Array[] = [];
-  const seen = new Set<string>();
-  const open = new Set<string>();
+  const seen = new Set<number | string>();
+  const open = new Set<number | string>();
   let endless = false;
   let complete = true;
+  const moved = (level: Uint8Array, k: number): Uint8Array => {
+    const other = level.slice();
+    other[k] = 1 - level[k]!;
+    return other;
+  };
   const visit = (level: Uint8Array): void => {
-    const key = text(level);
+    const key = keyOf(level);
     if (open.has(key)) endless = true;
     if (seen.has(key)) return;
-    if (seen.size >= MOST_ORDERS) {
+    if (seen.size >= MOST_POSITIONS) {
       complete = false;
       return;
     }
     seen.add(key);
     open.add(key);
     const { next } = solver.frame(variant, level);
-    let moves = false;
-    for (let r = 0; r < next.length; r++) {
-      const k = solver.inputCount + r;
-      if (next[r] === level[k]) continue;
-      moves = true;
-      const moved = level.slice();
-      moved[k] = next[r]!;
-      visit(moved);
+    let wishes: number[] = [];
+    for (let r = 0; r < next.length; r++)
+      if (next[r] !== level[solver.inputCount + r]) wishes.push(solver.inputCount + r);
+    if (wishes.length === 0) rests.push(level);
+    if (wishes.length > MOST_TOGETHER) {
+      complete = false;
+      const alone = wishes.find((k) => {
+        const after = solver.frame(variant, moved(level, k)).next;
+        return after.every((position, r) => position === next[r]);
+      });
+      wishes = alone === undefined ? wishes.slice(0, MOST_TOGETHER) : [alone];
     }
-    if (!moves) rests.push(level);
+    for (const k of wishes) visit(moved(level, k));
     open.delete(key);
   };
   visit(from);

@@ -28,8 +28,8 @@ const PATIENCE = 8;
 /** Foresight counts down to this share of the voltage without the load: the lower working point lies below a half. */
 const FORESIGHT_FRACTION = 0.7;
 const FORESIGHT_STEPS = 60;
-/** Frames kept per variant. */
-const MOST_KEPT = 20_000;
+/** Numbers kept per variant, in frames. */
+const MOST_KEPT = 4e6;
 
 /** What a fault does to a netlist, in the solver's terms. Everything not named stays as it is. */
 export interface Patch {
@@ -438,7 +438,7 @@ export function prepare(netlist: Netlist): Solver {
       next: present.next.slice(),
       part: floatingParts(plan, work),
     };
-    if (variant.memo.size >= MOST_KEPT) variant.memo.clear();
+    if (variant.memo.size * (plan.size + count) >= MOST_KEPT) variant.memo.clear();
     variant.memo.set(key, result);
     return result;
   }

@@ -53,15 +53,20 @@ export interface TruthTableOptions {
   races?: 'all' | 'last' | 'none' | undefined;
 }
 
-/** Multiplications that a study may cost in all: some seconds. */
-const MOST_WORK = 1e9;
+/** Steps of arithmetic that a study may cost in all: some seconds. */
+const MOST_WORK = 5e8;
 /** Points that a state usually takes: its relay steps, its diodes. */
 const POINTS_A_STATE = 6;
+/** Single relay steps after which no more are expected to move together. */
+const MOST_STEPS_TO_RACE = 64;
 
 /** Combinations to look at so that `repeats` studies of them all stay within some seconds. */
 export function affordable(solver: Solver, repeats: number, most = MOST_COMBINATIONS): number {
-  const states = Math.floor(MOST_WORK / (POINTS_A_STATE * repeats * (solver.cost + 10 * solver.branches.length)));
-  return Math.max(1, Math.min(most, states));
+  return Math.max(1, Math.min(most, Math.floor(affordablePoints(solver) / (POINTS_A_STATE * repeats))));
+}
+
+function affordablePoints(solver: Solver): number {
+  return MOST_WORK / (solver.cost + 10 * solver.branches.length);
 }
 
 /**
@@ -79,25 +84,30 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
   const rows: StateRow[] = [];
   const races: Race[] = [];
   const { races: where = 'all' } = options;
+  let everyOrder = true;
   for (const [supply, volts] of supplies.entries()) {
     const variant = solver.atVolts(volts);
     const looks = where === 'all' || (where === 'last' && supply === supplies.length - 1);
     for (const inputs of states) {
       const level = solver.level(variant, inputs);
-      const race = looks ? raceFrom(solver, variant, level) : undefined;
-      if (race !== undefined) races.push({ inputs, ...(volts === undefined ? {} : { volts }), ...race });
+      if (looks) {
+        const { race, complete } = raceFrom(solver, variant, level);
+        if (race !== undefined) races.push({ inputs, ...(volts === undefined ? {} : { volts }), ...race });
+        if (!complete) everyOrder = false;
+      }
       const cycle = solver.settle(variant, level, solver.frame);
       const solution = report(solver, variant, level, cycle);
       rows.push({ n: rows.length, inputs, ...(volts === undefined ? {} : { volts }), solution });
     }
   }
   const remembers = solver.levelIds.length > solver.inputCount && (options.histories ?? true);
-  const histories = remembers ? follow(solver, supplies, rows, most * supplies.length) : undefined;
+  const histories = remembers ? follow(solver, supplies, rows) : undefined;
   const reached = histories?.reached ?? [];
   if (histories?.complete === false) {
     coverage.complete = false;
     coverage.statement += `; histories were followed for ${rows.length + reached.length} states, not to the end`;
   }
+  if (!everyOrder) coverage.statement += '; where many relays move together, not every order of theirs';
   return { rows, reached, latching: histories?.latching ?? false, races, coverage };
 }
 
@@ -118,24 +128,34 @@ export function sequence(
 }
 
 /** Whether relays that move together from here may end in different states, or never rest. */
-function raceFrom(solver: Solver, variant: Variant, from: Uint8Array): Omit<Race, 'inputs' | 'volts'> | undefined {
+function raceFrom(
+  solver: Solver,
+  variant: Variant,
+  from: Uint8Array,
+): { race?: Omit<Race, 'inputs' | 'volts'>; complete: boolean } {
+  const together = movingTogether(solver, variant, from);
+  if (together.length < 2) return { complete: true };
+  const { rests, endless, complete } = restingPlaces(solver, variant, from);
+  const cycles = solver.settle(variant, from.slice(), solver.frame) !== undefined;
+  if (rests.length === 0 || (rests.length === 1 && !endless && !cycles)) return { complete };
+  const race = { relays: together, rests: rests.map((rest) => relaysOf(solver, rest)), endless: endless || cycles };
+  return { race, complete };
+}
+
+/** The first relays that want to move at one time, on the way from here; none if they only ever move one by one. */
+function movingTogether(solver: Solver, variant: Variant, from: Uint8Array): string[] {
   const level = from.slice();
-  let together: string[] = [];
-  for (let step = 0; step < 64 && together.length < 2; step++) {
+  for (let step = 0; step < MOST_STEPS_TO_RACE; step++) {
     const { next } = solver.frame(variant, level);
-    together = [];
-    for (const [r, position] of next.entries()) {
-      if (position !== level[solver.inputCount + r]) together.push(solver.levelIds[solver.inputCount + r]!);
+    const together: string[] = [];
+    for (let r = 0; r < next.length; r++) {
+      if (next[r] !== level[solver.inputCount + r]) together.push(solver.levelIds[solver.inputCount + r]!);
     }
-    if (together.length === 0) return undefined;
+    if (together.length === 0) return [];
+    if (together.length > 1) return together;
     level.set(next, solver.inputCount);
   }
-  if (together.length < 2) return undefined;
-  const { rests, endless } = restingPlaces(solver, variant, from);
-  const cycles = solver.settle(variant, from.slice(), solver.frame) !== undefined;
-  if (rests.length === 1 && !endless && !cycles) return undefined;
-  if (rests.length === 0) return undefined;
-  return { relays: together, rests: rests.map((rest) => relaysOf(solver, rest)), endless: endless || cycles };
+  return [];
 }
 
 function relaysOf(solver: Solver, level: Uint8Array): RelayState {
@@ -149,7 +169,6 @@ function follow(
   solver: Solver,
   supplies: readonly (Record<string, number> | undefined)[],
   rows: readonly StateRow[],
-  most: number,
 ): { reached: ReachedRow[]; latching: boolean; complete: boolean } {
   interface Place {
     supply: number;
@@ -157,8 +176,7 @@ function follow(
     /** What it was reached from. */
     before: Place | undefined;
   }
-  const seen = new Set<string>();
-  const keyAt = (supply: number, level: Uint8Array) => `${supply}/${keyOf(level)}`;
+  const seen = supplies.map(() => new Set<number | string>());
   const queue: Place[] = [];
   const perSupply = rows.length / supplies.length;
   for (const [n, row] of rows.entries()) {
@@ -166,23 +184,25 @@ function follow(
     const supply = Math.floor(n / perSupply);
     const variant = solver.atVolts(supplies[supply]);
     const level = solver.level(variant, row.inputs, row.solution.energised as RelayState);
-    seen.add(keyAt(supply, level));
+    seen[supply]!.add(keyOf(level));
     queue.push({ supply, level, before: undefined });
   }
   const ofTable = new Set(rows.map((row) => JSON.stringify(row.inputs)));
   const reached: ReachedRow[] = [];
+  let moves = affordablePoints(solver) / POINTS_A_STATE;
   let latching = false;
   for (const place of queue) {
     for (let move = 0; move < solver.inputCount + supplies.length; move++) {
       const supply = move < solver.inputCount ? place.supply : move - solver.inputCount;
       if (move >= solver.inputCount && supply === place.supply) continue;
+      if (moves-- < 0) return { reached, latching, complete: false };
       const variant = solver.atVolts(supplies[supply]);
       const level = place.level.slice();
       if (move < solver.inputCount) level[move] = 1 - level[move]!;
       const cycle = solver.settle(variant, level, solver.frame);
-      if (cycle !== undefined || seen.has(keyAt(supply, level))) continue;
-      if (queue.length >= 4 * most) return { reached, latching, complete: false };
-      seen.add(keyAt(supply, level));
+      const key = keyOf(level);
+      if (cycle !== undefined || seen[supply]!.has(key)) continue;
+      seen[supply]!.add(key);
       const next: Place = { supply, level, before: place };
       queue.push(next);
       const path: InputState[] = [];
