@@ -6,8 +6,6 @@ import { WORKSHOP_AIR_C, WORKSHOP_BUNDLE, WORKSHOP_LIMITS } from './tables/works
 
 /** Air of the rule's Table 5 [°C]; other tables start at 40, and a factor belongs to its own base. */
 const TABLE_AIR_C = 30;
-/** Air in an engine space, as the rule takes it [°C]. */
-const ENGINE_AIR_C = 50;
 
 /**
  * Share of its table current a wire may carry in other air than the table's.
@@ -241,7 +239,8 @@ export function wireLimit({
   const workshop = workshopLimit({
     areaMm2,
     wires: bundled,
-    ambientC: engineSpace ? Math.max(ambientC, ENGINE_AIR_C) : ambientC,
+    // An engine space counts as 50 °C air, which this table stands for already.
+    ambientC,
     insulationC: within('wireLimit', 'insulationC', insulationC, 60, 300, '°C'),
   });
   const byRule = published !== null && published.allowedA <= workshop.limitA;

@@ -8,8 +8,10 @@ import {
   fuseFor,
   fuseProtects,
   gaugeFor,
+  insulationGap,
   isolationDiode,
   loadCurrent,
+  ratingAtLeast,
   ratingAtMost,
   relayChoice,
   runTime,
@@ -248,6 +250,12 @@ describe('worked examples of the calculators, as printed', () => {
     expect(shown(balance.netAh, 1)).toBe(29.1);
     expect(balance.verdict).toBe('pass');
     expect(chargeBalance({ ...day, accessoryA: 16, stoppedA: 4, acceptA: 20 }).verdict).toBe('warn');
+    // Driving that gives nothing charges nothing; idling that takes is paid for.
+    expect(chargeBalance({ ...day, accessoryA: 70, stoppedA: 4, acceptA: 20 })).toMatchObject({
+      driveSurplusA: -7,
+      inAh: -55,
+      verdict: 'warn',
+    });
   });
 
   it('run time', () => {
@@ -314,7 +322,22 @@ describe('worked examples of the calculators, as printed', () => {
     expect(shown(view.blindM, 2)).toBe(0.39);
     expect(view.farEdgeM).toBeNull();
     expect(shown(view.widthM, 1)).toBe(10.2);
+    const steep = cameraView({ heightM: 2, tiltDeg: 60, verticalDeg: 60, horizontalDeg: 90, atM: 2 });
+    expect(steep.blindM).toBe(0);
+    expect(steep.farEdgeM).toBeCloseTo(2 * Math.sqrt(3), 9);
   });
+});
+
+it('takes a rating that is equal but for the last binary digit', () => {
+  expect(ratingAtLeast({ currentA: 0.1 + 0.2, ratingsA: [0.3, 1] })).toBe(0.3);
+  expect(ratingAtMost({ limitA: 0.7 * 0.1, ratingsA: [0.07, 1] })).toBe(0.07);
+  expect(ratingAtLeast({ currentA: 151 })).toBeNull();
+  expect(ratingAtMost({ limitA: 0.9 })).toBeNull();
+});
+
+it('gives thin wire the smaller insulation gap', () => {
+  expect(insulationGap({ gaugeAwg: 20 }).maxMm).toBe(0.75);
+  expect(insulationGap({ gaugeAwg: 18 }).maxMm).toBe(1.25);
 });
 
 it('keeps the resistances and limits of the workshop list as printed', () => {

@@ -24,7 +24,7 @@ import {
 } from '../../calc/index.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const areaMm2 = between(0.1, 400);
+const areaMm2 = fc.oneof(between(0.1, 4), between(1, 60), between(0.1, 400));
 const laying = fc.record({
   insulationC: between(60, 250),
   ambientC: between(-30, 150),
@@ -72,6 +72,14 @@ describe('drop', () => {
       );
     }
   });
+});
+
+it('reads a ceiling between its printed sizes, and past its ends', () => {
+  const milliohm = (area: number) => conductorResistance({ areaMm2: area }).resistanceOhmPerM * 1000;
+  expect(milliohm(Math.sqrt(1.5 * 2.5))).toBeCloseTo(Math.sqrt(13.3 * 7.98), 9);
+  expect(milliohm(1.6)).toBeGreaterThan(12);
+  expect(milliohm(0.25)).toBeCloseTo(39 * 2, 9);
+  expect(milliohm(480)).toBeCloseTo(0.0801 / 2, 9);
 });
 
 describe('allowable current', () => {

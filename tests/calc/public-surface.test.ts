@@ -71,7 +71,8 @@ it('describes every function and constant', () => {
 });
 
 /** Files of the materials and circuits blocks, whose examples need whole surfaces and circuits: their own tests show them. */
-const elsewhere = (ts.sys.readFile(`${root}calc/materials.ts`) ?? '').match(/[a-z-]+\.ts(?=')/g) ?? [];
+const elsewhere: readonly string[] =
+  (ts.sys.readFile(`${root}calc/materials.ts`) ?? '').match(/[a-z-]+\.ts(?=')/g) ?? [];
 const calculations = named.filter(
   ({ kind, file }) => kind === 'function' && !file.startsWith('circuit/') && !elsewhere.includes(file),
 );
