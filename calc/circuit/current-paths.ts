@@ -17,8 +17,7 @@ interface Way {
 /** Follows currents through a netlist, largest first; made once for many questions. */
 export class CurrentPaths {
   private readonly at = new Map<Node, Way[]>();
-  private readonly known = new Map<string, CurrentPath>();
-  private readonly arrangements = new WeakMap<Solution, string>();
+  private readonly known = new Map<string, CurrentPath[]>();
   private readonly sources: Extract<Element, { kind: 'source' }>[] = [];
 
   constructor(netlist: Netlist) {
@@ -43,33 +42,29 @@ export class CurrentPaths {
   }
 
   /**
-   * Where the current of a consumer comes from and goes to in a state. The same arrangement of inputs and relays gives
-   * the same way (the very same object), whatever the supply.
+   * Where the current of a consumer comes from and goes to in a state. A way met before that carries the whole current
+   * again is the same way, and the very same object.
    *
    * @param consumer `plus` and `minus` as the netlist names them; a negative current swaps them
    */
   follow(state: Solution, consumer: { id: string; plus: Node; minus: Node; currentA: number }): CurrentPath {
     const forward = consumer.currentA >= 0;
-    const key = `${this.arrangement(state)} ${forward ? consumer.id : `-${consumer.id}`}`;
-    const known = this.known.get(key);
-    if (known !== undefined) return known;
+    const key = forward ? consumer.id : `-${consumer.id}`;
+    let known = this.known.get(key);
+    if (known === undefined) {
+      known = [];
+      this.known.set(key, known);
+    }
+    const least = 0.999 * Math.abs(consumer.currentA);
+    const again = known.find((path) => path.elements.every((id) => Math.abs(state.currentA[id] ?? 0) >= least));
+    if (again !== undefined) return again;
     const [entry, exit] = forward ? [consumer.plus, consumer.minus] : [consumer.minus, consumer.plus];
     const up = this.walk(state, entry, 'up', consumer.id);
     const down = this.walk(state, exit, 'down', consumer.id);
     const path = { elements: [...up.ids.reverse(), ...down.ids], source: up.source };
-    this.known.set(key, path);
+    // Where the current divides no single way carries all of it: such a way is never met again.
+    if (path.elements.every((id) => Math.abs(state.currentA[id] ?? 0) >= least)) known.push(path);
     return path;
-  }
-
-  /** Positions of all inputs and relays in a state, as one word. */
-  arrangement(state: Solution): string {
-    let key = this.arrangements.get(state);
-    if (key === undefined) {
-      const on = (record: Record<string, boolean | null>) => Object.keys(record).filter((id) => record[id]);
-      key = [...on(state.inputs), '/', ...on(state.energised)].join(' ');
-      this.arrangements.set(state, key);
-    }
-    return key;
   }
 
   private walk(

@@ -304,18 +304,13 @@ class Sizer {
     this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, states)]));
   }
 
-  /** Ways that the current of each consumer takes: one for every arrangement of contacts that lets it flow. */
+  /** Ways that the current of each consumer takes, each once, over all states. */
   private pathsOf(states: readonly Solution[]): { consumer: Consumer; path: CurrentPath }[] {
     const ways = new CurrentPaths(this.netlist);
     const consumers = this.consumers();
     const found: { consumer: Consumer; path: CurrentPath }[] = [];
     const seen = new Set<CurrentPath>();
-    const arrangements = new Set<string>();
-    // The last states are those of the highest supply; the same arrangement at another supply takes the same way.
-    for (const state of [...states].reverse()) {
-      const arrangement = ways.arrangement(state);
-      if (arrangements.has(arrangement)) continue;
-      arrangements.add(arrangement);
+    for (const state of states) {
       for (const consumer of consumers) {
         const currentA = state.currentA[consumer.id] ?? 0;
         // A trickle through an open circuit is no way to size wire for.
