@@ -7,6 +7,9 @@ export interface Shown {
   spoken: string;
 }
 
+/** No quantity of a vehicle is this large in any unit; what is, came from a mistake. */
+const ABSURD = 1e12;
+
 /** What stands where no number is known: never 0, never a dash. */
 export const UNKNOWN: Shown = { text: 'not known', unit: '', spoken: '' };
 
@@ -17,7 +20,7 @@ export const UNKNOWN: Shown = { text: 'not known', unit: '', spoken: '' };
  * @param step where the number can be stepped, its decimals follow the step (in the unit inside).
  */
 export function show(value: number | null | undefined, kind: Kind, units: UnitChoice, step?: number): Shown {
-  if (value === null || value === undefined || !Number.isFinite(value)) return UNKNOWN;
+  if (value === null || value === undefined || !(Math.abs(value) < ABSURD)) return UNKNOWN;
   const unit = unitOf(kind, units);
   const { symbol, one, many } = nameOf(unit);
   if (unit === 'awg') {

@@ -65,7 +65,6 @@ function rowOf(output: Output, units: UnitChoice) {
     unit,
     spoken,
     state: output.state ?? '',
-    isNumber: typeof output.value === 'number',
   };
 }
 

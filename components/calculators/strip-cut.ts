@@ -1,5 +1,22 @@
 import { stripCut } from '../../calc/index.ts';
-import { type Calculator, cell, figure, number } from './form.ts';
+import { type Answer, type Calculator, cell, figure, number, type Tools } from './form.ts';
+
+/** A strip that needs more than this is no strip any more. */
+const MOST_FEEDS = 100;
+
+const tooMany = (stripA: number, say: Tools['say']): Answer => ({
+  main: 'feeds',
+  flag: 'stop',
+  flagText: 'Not with one strip',
+  say: 'It would need more than a hundred feed points.',
+  outputs: [
+    { key: 'feeds', label: 'Feed points', value: 'more than 100' },
+    { key: 'stripA', label: 'Strip current', value: stripA, kind: 'current' },
+  ],
+  formula: [cell('', 'I', say(stripA, 'current'), 'calc', 'strip current')],
+  work: [],
+  change: ['Shorter strips, each with its own feed; a strip with thicker track; or a larger allowed drop.'],
+});
 
 export const calculator: Calculator = {
   id: 'strip-cut',
@@ -50,6 +67,9 @@ export const calculator: Calculator = {
       input.n('trackMohmPerM'),
       input.n('maxDropV'),
     ];
+    const lengthM = (Math.floor(wantMm / pitchMm + 1e-9) * pitchMm) / 1000;
+    const feeds = lengthM * Math.sqrt((realAPerM * trackMohmPerM) / 1000 / 2 / maxDropV);
+    if (feeds > MOST_FEEDS) return tooMany(lengthM * realAPerM, say);
     const result = stripCut({ wantMm, pitchMm, realAPerM, trackOhmPerM: trackMohmPerM / 1000, maxDropV });
     return {
       main: 'cutMm',

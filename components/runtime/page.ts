@@ -1,5 +1,6 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import { defaultsOf, type JobContext, type Study } from '../context.ts';
+import type { Reading } from '../job/model.ts';
 import type { UnitChoice } from '../units.ts';
 import { fromHash, type Kept, readKept, toHash, UNITS_KEY, unitsFrom, valuesKey, writeKept } from './keep.ts';
 import type { PageData } from './page-data.ts';
@@ -25,6 +26,8 @@ export interface Page {
   readonly refused: Signal<Readonly<Record<string, string>>>;
   /** What the reader is looking at, by name. */
   readonly chosen: Signal<Readonly<Record<string, string>>>;
+  /** What a meter read, by the key of its place. */
+  readonly readings: Signal<Readonly<Record<string, Reading>>>;
   /** What a model gets, without its own inputs. */
   readonly job: ReadonlySignal<JobContext>;
   /** Sets job values together: everything that follows runs once. Values out of range are left out; tells which. */
@@ -32,6 +35,11 @@ export interface Page {
   /** All defaults but these, as a link or a job has them. */
   apply(values: Readonly<Record<string, unknown>>): void;
   resetAll(): void;
+  /**
+   * From here on the values are a job's: what changes is told and goes neither into the address nor into the page's own
+   * storage, so that no stale link can speak against the job.
+   */
+  handOver(changed: (values: Readonly<Record<string, number>>) => void): void;
   setUnits(choice: Partial<UnitChoice>): void;
   /** A component's own inputs that go into link and storage. */
   keep(name: string, local: Local): void;
@@ -75,6 +83,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   const units = signal(unitsFrom(readKept(UNITS_KEY), data.units));
   const refused = signal<Readonly<Record<string, string>>>({});
   const chosen = signal<Readonly<Record<string, string>>>({});
+  const readings = signal<Readonly<Record<string, Reading>>>({});
   const study = computed(() => studyOf(data, values.value));
   const job = computed<JobContext>(() => ({
     circuit: data.circuit,
@@ -85,6 +94,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
     local: {},
     refused: refused.value,
     chosen: chosen.value,
+    readings: readings.value,
   }));
 
   const changes = (): Kept => {
@@ -95,7 +105,9 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   };
 
   let writing = 0;
+  let taker: ((values: Readonly<Record<string, number>>) => void) | undefined;
   const write = (): void => {
+    if (taker !== undefined) return taker(values.peek());
     // browsers count history writes; a held stepper is one
     clearTimeout(writing);
     writing = window.setTimeout(() => {
@@ -111,6 +123,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
     units,
     refused,
     chosen,
+    readings,
     job,
     set(wanted) {
       const left: string[] = [];
@@ -139,6 +152,11 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
       page.apply({});
       write();
     },
+    handOver(changed) {
+      clearTimeout(writing);
+      taker = changed;
+      if (linked() !== null) history.replaceState(history.state, '', location.pathname + location.search);
+    },
     setUnits(choice) {
       units.value = { ...units.value, ...choice };
       writeKept(UNITS_KEY, units.value);
@@ -159,7 +177,10 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
 
   window.addEventListener('hashchange', () => {
     const pairs = linked();
-    if (pairs !== null) page.apply(pairs);
+    if (pairs === null) return;
+    // a job in hand is asked first what to do with the values of a link
+    if (taker === undefined) page.apply(pairs);
+    else location.reload();
   });
   window.addEventListener('storage', (event) => {
     if (event.key === UNITS_KEY) units.value = unitsFrom(readKept(UNITS_KEY), data.units);

@@ -1,6 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { JobContext } from '../context.ts';
 import type { ComponentModule, LocalField, View } from '../contract.ts';
+import { faultOf, faultsOf } from '../faults.ts';
 import { loadModel } from '../models.ts';
 import { inWords, show } from '../show.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
@@ -136,25 +137,6 @@ function localEntries(
   }
   joinEntries({ root, attribute: 'data-local', entries }, page.units, say);
   return { good, refused };
-}
-
-function faultOf(field: LocalField, value: unknown, all: Locals): string | undefined {
-  if (field.options !== undefined) {
-    return field.options.some((option) => option.value === String(value)) ? undefined : field.error;
-  }
-  if (field.read !== undefined) return typeof value === 'string' ? field.read(value) : field.error;
-  if (typeof value !== 'number' || !Number.isFinite(value)) return field.error;
-  if (value < (field.min ?? value) || value > (field.max ?? value)) return field.error;
-  return field.check === undefined || field.check(all) ? undefined : field.error;
-}
-
-function faultsOf(fields: readonly LocalField[], all: Locals): Readonly<Record<string, string>> {
-  const faults: Record<string, string> = {};
-  for (const field of fields) {
-    const fault = faultOf(field, all[field.name], all);
-    if (fault !== undefined) faults[field.name] = fault;
-  }
-  return faults;
 }
 
 /** Entries of the page: its job values. */

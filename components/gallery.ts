@@ -1,0 +1,238 @@
+import type { Circuit } from '../calc/index.ts';
+import { defaultsOf, type JobContext, SHOP_DEFAULTS } from './context.ts';
+import type { ComponentName } from './names.ts';
+import { studyOf } from './study.ts';
+import { DEFAULT_UNITS, type UnitChoice } from './units.ts';
+
+/**
+ * Every component in every state it can be in, as plain data: the gallery page shows them, the tests run their models.
+ * A state that nobody can look at is a state that nobody has looked at.
+ */
+export interface Case {
+  id: string;
+  title: string;
+  component: ComponentName | 'JobValueRow' | 'Calculator';
+  props: Readonly<Record<string, unknown>>;
+  /** The page's state; absent where the component has no model. */
+  job?: JobContext;
+  /** Text between the tags. */
+  children?: string;
+}
+
+/** A switch, a fuse, a lamp: enough for every number there is. */
+export const GALLERY_CIRCUIT: Circuit = {
+  id: 'gallery',
+  title: 'Lamp behind a switch',
+  systemV: 12,
+  supply: { restingV: 'restingV', chargingV: 14.4, lowestV: 11, sourceOhm: 0.02 },
+  values: {
+    restingV: { label: 'Battery at rest', quantity: 'voltage', default: 12.6, min: 11.5, max: 13.2, step: 0.1 },
+    feedRunM: {
+      label: 'Fuse to switch',
+      quantity: 'length',
+      default: 4,
+      min: 0.5,
+      max: 40,
+      step: 0.1,
+      measure: 'Lay a string along the route from the fuse holder to the switch.',
+    },
+    airC: { label: 'Air at the loom', quantity: 'temperature', default: 30, min: 5, max: 85, step: 5 },
+  },
+  inputs: { master: { label: 'Master switch', kind: 'switch' } },
+  parts: {
+    BAT: { kind: 'battery' },
+    F1: { kind: 'fuse', form: 'C', ratingA: 'auto' },
+    F2: { kind: 'fuse', form: 'C', ratingA: 30 },
+    SW1: { kind: 'switch', input: 'master' },
+    L1: {
+      kind: 'lamp',
+      label: 'Work lamp',
+      model: 'constant-power',
+      ratedV: 12,
+      powerW: 24,
+      inrushA: 12,
+      inrushMs: 5,
+      pigtail: { areaMm2: 0.5, lengthM: 0.3 },
+    },
+    L2: { kind: 'lamp', label: 'Marker lamp', model: 'resistive', ratedV: 12, powerW: 5 },
+    G1: { kind: 'chassis' },
+  },
+  wires: {
+    W1: { from: 'BAT.+', to: 'F1.1', lengthM: 0.2, areaMm2: 4 },
+    W2: { from: 'F1.2', to: 'SW1.1', lengthM: 'feedRunM', areaMm2: 'auto', ambientC: 'airC' },
+    W3: { from: 'SW1.2', to: 'L1.+', lengthM: 1, areaMm2: 'auto' },
+    W4: { from: 'L1.-', to: 'G1', lengthM: 0.5, areaMm2: 'auto' },
+    W5: { from: 'BAT.+', to: 'F2.1', lengthM: 0.2, areaMm2: 4 },
+    W6: { from: 'F2.2', to: 'L2.+', lengthM: 3, areaMm2: 0.75 },
+    W7: { from: 'L2.-', to: 'G1', lengthM: 0.5, areaMm2: 'auto' },
+  },
+  intent: { says: 'Master on, lamp on.', loads: { L1: { when: 'master' }, L2: { when: 'always' } } },
+  signOffs: [],
+};
+
+const IMPERIAL: UnitChoice = { length: 'ft', wire: 'awg', temperature: 'F', torque: 'lbfin' };
+const FREE: JobContext = {
+  circuit: null,
+  values: {},
+  shop: SHOP_DEFAULTS,
+  units: DEFAULT_UNITS,
+  study: null,
+  local: {},
+  refused: {},
+  chosen: {},
+};
+
+/** The gallery's circuit worked out for other values, other units, or with an entry refused. */
+function job(
+  changes: { values?: Record<string, number>; units?: UnitChoice; refused?: Record<string, string> } = {},
+): JobContext {
+  const values = { ...defaultsOf(GALLERY_CIRCUIT), ...changes.values };
+  return {
+    ...FREE,
+    circuit: GALLERY_CIRCUIT,
+    values,
+    study: studyOf({ circuit: GALLERY_CIRCUIT, shop: SHOP_DEFAULTS }, values),
+    units: changes.units ?? DEFAULT_UNITS,
+    refused: changes.refused ?? {},
+  };
+}
+
+const REFUSED = { feedRunM: 'Fuse to switch must be 0.5 to 40.0 m. Still using 4.0 m.' };
+
+const fuse = (id: string, title: string, props: Case['props'], context: JobContext = FREE): Case => ({
+  id: `fuse-${id}`,
+  title: `Fuse sizer: ${title}`,
+  component: 'FuseSizer',
+  props,
+  job: context,
+});
+const wire = (id: string, title: string, props: Case['props'], context: JobContext = FREE): Case => ({
+  id: `wire-${id}`,
+  title: `Gauge chooser: ${title}`,
+  component: 'GaugeChooser',
+  props,
+  job: context,
+});
+const value = (id: string, title: string, of: string, context: JobContext): Case => ({
+  id: `value-${id}`,
+  title: `Value: ${title}`,
+  component: 'Value',
+  props: { of },
+  job: context,
+});
+
+const LONG =
+  'A caution that runs long, because the place is awkward: behind the trim of the left rear post run the curtain bag, its lead and a drain hose, and none of the three may be pierced, pulled or pinched.';
+
+/** Built when asked for: the circuit is worked out for each state. */
+export const galleryCases = (): Case[] => [
+  fuse('default', 'of the circuit', { of: 'F1' }, job()),
+  fuse('free', 'from its own numbers', { currentA: 8, inrushA: 20, inrushMs: 10, thinnestMm2: 1.5 }),
+  fuse('inrush', 'inrush decides', { currentA: 2.18, inrushA: 12, inrushMs: 5, thinnestMm2: 0.5 }),
+  fuse('unchecked', 'inrush not known', { currentA: 3, thinnestMm2: 1 }),
+  fuse('warn', 'inrush longer than the form holds', { currentA: 10, inrushA: 40, inrushMs: 79, thinnestMm2: 2.5 }),
+  fuse('stop', 'no fuse does both', { currentA: 2.18, inrushA: 20, inrushMs: 5, thinnestMm2: 0.5 }),
+  fuse('too-large', 'more than any stocked rating', { currentA: 140, thinnestMm2: 50 }),
+  fuse('fixed-bad', 'the rating written in the circuit is wrong', { of: 'F2' }, job()),
+  fuse('held', 'stands on the last good entry', { of: 'F1' }, job({ refused: REFUSED })),
+  fuse('unknown', 'not worked out', { of: 'F1' }, { ...job(), study: null }),
+  fuse('small', 'smallest rating', { currentA: 0.05, thinnestMm2: 0.5 }),
+  fuse('large', 'largest rating', { currentA: 118, thinnestMm2: 50 }),
+  wire('default', 'of the circuit', { of: 'W2' }, job()),
+  wire('changed', 'after a longer run', { of: 'W2' }, job({ values: { feedRunM: 22 } })),
+  wire('fuse-decides', 'the fuse decides', { currentA: 5, lengthM: 1, fuseA: 30 }),
+  wire('heat-decides', 'the current decides', { currentA: 18, lengthM: 0.5, ambientC: 70, bundled: 6 }),
+  wire('stop', 'no size serves', { currentA: 110, lengthM: 60 }),
+  wire('fixed', 'size written in the circuit', { of: 'W6' }, job()),
+  wire('imperial', 'in AWG and feet', { of: 'W2' }, job({ units: IMPERIAL })),
+  wire('held', 'stands on the last good entry', { of: 'W2' }, job({ refused: REFUSED })),
+  wire('unknown', 'not worked out', { of: 'W2' }, { ...job(), study: null }),
+  wire('short', 'very short run', { currentA: 0.1, lengthM: 0.1 }),
+  value('set', 'a job value', 'feedRunM', job()),
+  value('set-wire', 'a wire length that follows one', 'W2.lengthM', job({ values: { feedRunM: 12.5 } })),
+  value('calc', 'worked out', 'F1.ratingA', job()),
+  value('imperial', 'in other units', 'W2.areaMm2', job({ units: IMPERIAL })),
+  value('unknown', 'not known', 'F1.currentA', { ...job(), study: null }),
+  {
+    id: 'job-value',
+    title: 'Job value: default',
+    component: 'JobValueRow',
+    props: { name: 'feedRunM', prefix: 'g1' },
+    job: job(),
+  },
+  {
+    id: 'job-value-changed',
+    title: 'Job value: changed',
+    component: 'JobValueRow',
+    props: { name: 'feedRunM', prefix: 'g2' },
+    job: job({ values: { feedRunM: 12.5 } }),
+  },
+  {
+    id: 'job-value-bad',
+    title: 'Job value: entry refused',
+    component: 'JobValueRow',
+    props: { name: 'feedRunM', prefix: 'g3' },
+    job: job({ refused: REFUSED }),
+  },
+  {
+    id: 'job-value-imperial',
+    title: 'Job value: in feet',
+    component: 'JobValueRow',
+    props: { name: 'feedRunM', prefix: 'g4' },
+    job: job({ units: IMPERIAL }),
+  },
+  {
+    id: 'caution-stop',
+    title: 'Caution: stop',
+    component: 'Caution',
+    props: { severity: 'stop', defer: "Vehicle maker's instructions" },
+    children: 'Curtain airbag behind this trim. Do not drill.',
+  },
+  {
+    id: 'caution-warn',
+    title: 'Caution: check first',
+    component: 'Caution',
+    props: { severity: 'warn' },
+    children: LONG,
+  },
+  {
+    id: 'caution-note',
+    title: 'Caution: note',
+    component: 'Caution',
+    props: { severity: 'note' },
+    children: 'The van sleeps after twenty minutes.',
+  },
+  { id: 'note', title: 'Note', component: 'Note', props: {}, children: 'The pigtail is often the thinnest wire.' },
+  {
+    id: 'calculator',
+    title: 'Calculator',
+    component: 'Calculator',
+    props: { id: 'relay-choose', prefix: 'g1-' },
+    job: FREE,
+  },
+  {
+    id: 'calculator-refused',
+    title: 'Calculator: an entry refused',
+    component: 'Calculator',
+    props: { id: 'load-current', prefix: 'g2-' },
+    job: {
+      ...FREE,
+      local: { powerW: 60 },
+      refused: { minV: 'Lowest voltage must be 9 to 30 V and below the highest. Still using 11.0 V.' },
+    },
+  },
+  {
+    id: 'calculator-stop',
+    title: 'Calculator: no answer',
+    component: 'Calculator',
+    props: { id: 'fuse-size', prefix: 'g3-' },
+    job: { ...FREE, local: { peakA: 20 } },
+  },
+  {
+    id: 'calculator-words',
+    title: 'Calculator: a word for an answer',
+    component: 'Calculator',
+    props: { id: 'coil-clamp', prefix: 'g4-' },
+    job: { ...FREE, local: { clamp: 'none' } },
+  },
+];
