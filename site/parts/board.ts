@@ -44,7 +44,7 @@ function labelAt(name: string, run: readonly Point[]): Peg['label'] {
   const [[fx], [x, y]] = [run.at(-2)!, run.at(-1)!];
   const roomRight = VIEW.width - x > name.length * LETTER + 30;
   if (fx > x) return { x: -24, y: 5, anchor: 'end' };
-  if (roomRight) return { x: 24, y: 5, anchor: 'start' };
+  if (roomRight) return { x: 19, y: 5, anchor: 'start' };
   if (fx === x) return { x: -24, y: 5, anchor: 'end' };
   return { x: 16, y: y < 60 ? 34 : -26, anchor: 'end' };
 }
