@@ -33,12 +33,14 @@ import { triggerOvercurrent } from './trigger-overcurrent.ts';
 import { unfusedSource } from './unfused-source.ts';
 import { unusedThrow } from './unused-throw.ts';
 import { weakShort } from './weak-short.ts';
+import { wireOverload } from './wire-overload.ts';
 import { wrongTruthTable } from './wrong-truth-table.ts';
 
 /** Every rule, in the order in which its findings are read: what burns first, then what breaks, then what annoys. */
 export const RULES: readonly Rule[] = [
   fuseOverWire,
   unfusedSource,
+  wireOverload,
   shortKeepsBurning,
   shortOutlastsWire,
   backFeed,
