@@ -44,6 +44,9 @@ export const stockOf = (shop: ShopDefaults) => ({
 export function studyOf(
   { circuit, shop }: { circuit: Circuit | null; shop: ShopDefaults },
   values: Readonly<Record<string, number>>,
+  /** An earlier study of the same circuit: what hangs on its wiring is not looked for again. */
+  after?: Study | null,
 ): Study | null {
-  return circuit === null ? null : studyFrom(prove(circuit, values, { faults: false, stock: stockOf(shop) }));
+  if (circuit === null) return null;
+  return studyFrom(prove(circuit, values, { faults: false, stock: stockOf(shop), after: after?.proof }));
 }

@@ -6,7 +6,7 @@ import { fromHash, type Kept, readKept, toHash, UNITS_KEY, unitsFrom, valuesKey,
 import type { PageData } from './page-data.ts';
 
 /** Works a circuit out; loaded with the first page that has one. */
-export type StudyOf = (data: PageData, values: Readonly<Record<string, number>>) => Study | null;
+export type StudyOf = (data: PageData, values: Readonly<Record<string, number>>, after: Study | null) => Study | null;
 
 /** A number or choice that a component keeps for itself, with what may be kept of it. */
 export interface Local {
@@ -84,7 +84,8 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   const refused = signal<Readonly<Record<string, string>>>({});
   const chosen = signal<Readonly<Record<string, string>>>({});
   const readings = signal<Readonly<Record<string, Reading>>>({});
-  const study = computed(() => studyOf(data, values.value));
+  let last: Study | null = null;
+  const study = computed(() => (last = studyOf(data, values.value, last)));
   const job = computed<JobContext>(() => ({
     circuit: data.circuit,
     values: values.value,
