@@ -49,8 +49,13 @@ export async function buildSite(options: Options): Promise<number> {
   }
 }
 
+/** Names that the generator would read from the surroundings in place of this build's own. */
+const GENERATORS_OWN = ['BASE_URL', 'SITE', 'MODE', 'DEV', 'PROD', 'SSR', 'ASSETS_PREFIX'];
+
 async function buildPages({ content, base }: Options, site: string, cache: string): Promise<void> {
+  for (const name of GENERATORS_OWN) delete process.env[name];
   Object.assign(process.env, {
+    NODE_ENV: 'production',
     ASTRO_TELEMETRY_DISABLED: '1',
     LOOMLEAF_CONTENT: content,
     LOOMLEAF_OUT: site,

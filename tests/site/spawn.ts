@@ -7,6 +7,13 @@ import { afterAll } from 'vitest';
 export const ROOT = join(import.meta.dirname, '../..');
 export const TINY = join(ROOT, 'tests/site/tiny-workshop');
 
+/** As a shell has it: without what the test runner sets for itself, which the generator would take for its own. */
+const ENVIRONMENT = Object.fromEntries(
+  Object.entries(process.env).filter(
+    ([name]) => !/^(VITEST|VITE_)|^(NODE_ENV|TEST|MODE|DEV|PROD|SSR|BASE_URL)$/.test(name),
+  ),
+);
+
 export interface Ended {
   code: number | null;
   out: string;
@@ -18,6 +25,7 @@ export function start(command: string, args: readonly string[]): { child: ChildP
   const script = `./site/command/${command}.ts`;
   const child = spawn(process.execPath, ['--import', './site/command/node-version.mjs', script, ...args], {
     cwd: ROOT,
+    env: ENVIRONMENT,
   });
   let out = '';
   let err = '';
