@@ -35,7 +35,7 @@ export function whyItDoesNotSettle(solver: Solver, variant: Variant, cycle: read
 }
 
 /** Relays that may want to move together before not every order of theirs is followed. */
-const MOST_TOGETHER = 5;
+const MOST_TOGETHER = 3;
 /** Positions looked at from one start. */
 const MOST_POSITIONS = 2048;
 
