@@ -57,6 +57,9 @@ export interface Visit {
   context: BrowserContext;
   /** Console errors and warnings, script errors and answers of 400 and more. A test that expects one takes it out. */
   faults: string[];
+  /** Paths of all that was loaded. */
+  requests: string[];
+  address: (path: string) => string;
 }
 export interface VisitOptions {
   width?: number;
@@ -106,13 +109,14 @@ export function demonstration(): {
         forcedColors: options.forcedColours ? 'active' : 'none',
       });
       const page = await context.newPage();
-      const visit: Visit = { page, context, faults: [] };
+      const visit: Visit = { page, context, faults: [], requests: [], address: (at) => origin + at };
       visits.push(visit);
       page.on('console', (message) => {
         if (['error', 'warning'].includes(message.type())) visit.faults.push(`${path}: ${message.text()}`);
       });
       page.on('pageerror', (error) => visit.faults.push(`${path}: ${error.message}`));
       page.on('response', (response) => {
+        visit.requests.push(new URL(response.url()).pathname);
         if (response.status() >= 400) visit.faults.push(`${path}: ${response.status()} ${response.url()}`);
       });
       await page.goto(origin + path);

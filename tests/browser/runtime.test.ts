@@ -1,0 +1,293 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demonstration, pagesOf } from './setup.ts';
+
+const { visit } = demonstration();
+const GUIDE = '/guides/cargo-work-light/';
+const LOAD = '/calculators/load-current/';
+const WIRE = '/calculators/wire-size/';
+
+const alive = (page: Page) => page.waitForFunction(() => 'live' in document.documentElement.dataset);
+/** The first touch of a page, with nothing changed. */
+const wake = async (page: Page): Promise<void> => {
+  await page.evaluate(() => window.dispatchEvent(new Event('pointerdown')));
+  await alive(page);
+};
+const type = async (page: Page, field: string, text: string): Promise<void> => {
+  await page.locator(field).fill(text);
+  await page.locator(field).press('Tab');
+  await alive(page);
+};
+const read = (page: Page, field: string) =>
+  page.locator(`[data-calculator] [data-out="${field}"]`).first().textContent();
+const hash = (page: Page) => decodeURIComponent(new URL(page.url()).hash);
+
+describe('a page as built', () => {
+  it('says what the browser works out, to the last character, on every page that computes', {
+    timeout: 120_000,
+  }, async () => {
+    for (const path of [...pagesOf('guides'), ...pagesOf('calculators')]) {
+      const { page, context } = await visit(path);
+      const changes = await page.evaluate(async () => {
+        const main = document.querySelector('main')!;
+        // what is drawn only where a script is: fields, and what a job in hand adds
+        const text = () =>
+          [
+            ...main.querySelectorAll(
+              '[data-component] :is([data-out], [data-state], [data-attr]), [data-component][data-state]',
+            ),
+          ]
+            .filter((each) => !each.closest('template'))
+            .map((each) => {
+              const bound = (each.getAttribute('data-attr') ?? '')
+                .split(' ')
+                .map((pair) => pair.slice(0, Math.max(0, pair.lastIndexOf(':'))));
+              const attributes = bound
+                .filter((name) => name !== '')
+                .map((name) => `${name}=${each.getAttribute(name)}`);
+              return `${each.getAttribute('data-out') ?? each.getAttribute('data-state')}: ${each.hasAttribute('data-out') ? each.textContent : ''} ${each.getAttribute('data-is') ?? ''} ${attributes.join(' ')}`;
+            });
+        const before = text();
+        window.dispatchEvent(new Event('pointerdown'));
+        for (let wait = 0; wait < 400 && !('live' in document.documentElement.dataset); wait++) {
+          await new Promise((done) => setTimeout(done, 25));
+        }
+        const after = text();
+        return before.flatMap((was, at) => (was === after[at] ? [] : [`${was} -> ${after[at]}`])).slice(0, 5);
+      });
+      expect(changes, path).toEqual([]);
+      await context.close();
+    }
+  });
+
+  it('loads no more than its first script until it is touched', async () => {
+    const { page, context, requests } = await visit(GUIDE);
+    await page.waitForLoadState('networkidle');
+    const before = requests.filter((path) => path.endsWith('.js')).length;
+    await wake(page);
+    expect(requests.filter((path) => path.endsWith('.js')).length).toBeGreaterThan(before);
+    await context.close();
+  });
+
+  it('keeps its entries shut and its numbers right without a script', async () => {
+    const { page, context } = await visit(LOAD, { script: false });
+    expect(await page.locator('#in-powerW').isDisabled()).toBe(true);
+    expect(await read(page, 'answer')).toBe('2.18');
+    expect(await page.locator('noscript').first().textContent()).toMatch(/worked example/);
+    await context.close();
+  });
+});
+
+describe('an entry', () => {
+  it('counts although it is typed while the page still loads', async () => {
+    const { page, context } = await visit(LOAD);
+    await type(page, '#in-powerW', '60');
+    await page.waitForFunction(() => document.querySelector('[data-out="answer"]')?.textContent === '5.45');
+    await context.close();
+  });
+
+  it('may be pressed before the page is ready: the press is not lost', async () => {
+    const { page, context } = await visit(LOAD);
+    await page.locator('[data-stepper="powerW:1"]').click();
+    await alive(page);
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#in-powerW')?.value === '25');
+    await context.close();
+  });
+
+  it('takes a comma, units, feet and AWG, and shows them as the reader chose', async () => {
+    const { page, context } = await visit(WIRE);
+    await type(page, '#in-designA', '2500 mA');
+    expect(await page.locator('#in-designA').inputValue()).toBe('2.5');
+    await type(page, '#in-oneWayM', '8 ft');
+    expect(await page.locator('#in-oneWayM').inputValue()).toBe('2.44');
+    await type(page, '#in-oneWayM', '3,5');
+    expect(await page.locator('#in-oneWayM').inputValue()).toBe('3.5');
+    expect(await page.locator('[data-calculator] .work').first().textContent()).toContain('3.5\u00a0m');
+    await context.close();
+  });
+
+  it('is refused beside its field, and nothing uses it', async () => {
+    const { page, context } = await visit(LOAD);
+    await type(page, '#in-powerW', '60');
+    const answer = await read(page, 'answer');
+    await type(page, '#in-powerW', '9000');
+    const field = page.locator('#in-powerW');
+    const message = page.locator('#in-powerW-error');
+    await message.waitFor();
+    expect(await message.textContent()).toBe(
+      'Power must be 0.1 to 3000 W. Add up the lamp labels; do not type amps here. Still using 60\u00a0W.',
+    );
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await field.getAttribute('aria-describedby')).toContain('in-powerW-error');
+    expect(await field.inputValue()).toBe('9000');
+    expect(await read(page, 'answer')).toBe(answer);
+    expect(await page.locator('.held').first().isVisible()).toBe(true);
+    expect(hash(page)).not.toContain('9000');
+    await type(page, '#in-powerW', 'six');
+    expect(await message.textContent()).toMatch(/^"six" is not a number\./);
+    await page.locator('[data-stepper="powerW:1"]').click();
+    expect(await message.isVisible()).toBe(false);
+    expect(await field.inputValue()).toBe('61');
+    expect(await field.getAttribute('aria-invalid')).toBeNull();
+    await context.close();
+  });
+
+  it('that another entry made wrong is marked, and the answer stands on the last good set', async () => {
+    const { page, context } = await visit('/calculators/strip-current/');
+    await wake(page);
+    const answer = await read(page, 'answer');
+    await page.locator('#in-labelV').selectOption('24');
+    await page.locator('#in-stringV-error').waitFor();
+    expect(await page.locator('#in-systemV-error').isVisible()).toBe(true);
+    expect(await read(page, 'answer')).toBe(answer);
+    await type(page, '#in-stringV', '18.4');
+    await type(page, '#in-systemV', '28.8');
+    await page.waitForFunction((was) => document.querySelector('[data-out="answer"]')?.textContent !== was, answer);
+    expect(await page.locator('.held').first().isVisible()).toBe(false);
+    await context.close();
+  });
+
+  it('goes back to its default with one press, and the focus to its field', async () => {
+    const { page, context } = await visit(LOAD);
+    await type(page, '#in-powerW', '60');
+    await page.locator('[data-reset="powerW"]').click();
+    expect(await page.locator('#in-powerW').inputValue()).toBe('24');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('in-powerW');
+    await page.waitForFunction(() => location.hash === '');
+    await context.close();
+  });
+});
+
+describe('a change', () => {
+  it('is said once, in words, after the hand has rested', async () => {
+    const { page, context } = await visit(LOAD);
+    await wake(page);
+    await page.evaluate(() => {
+      const said: string[] = [];
+      (window as never as { said: string[] }).said = said;
+      const region = [...document.querySelectorAll('[role="status"]')].at(-1)!;
+      new MutationObserver(() => region.textContent && said.push(region.textContent)).observe(region, {
+        childList: true,
+      });
+    });
+    for (let press = 0; press < 5; press++) await page.locator('[data-stepper="powerW:1"]').click();
+    await page.waitForFunction(() => (window as never as { said: string[] }).said.length > 0);
+    expect(await page.evaluate(() => (window as never as { said: string[] }).said)).toEqual([
+      'Design current: 2.64 amps, was 2.18 amps.',
+    ]);
+    await context.close();
+  });
+
+  it('strikes the old number beside the new for four seconds', async () => {
+    const { page, context } = await visit(GUIDE);
+    await wake(page);
+    const wire = page.locator('.v[data-props*="W2.lengthM"]').first();
+    await wire.scrollIntoViewIfNeeded();
+    const was = await wire.locator('[data-out="value"]').textContent();
+    await page.evaluate(() => {
+      const field = document.querySelector<HTMLInputElement>('#job-feedRunM-in')!;
+      field.value = '9';
+      field.dispatchEvent(new Event('change'));
+    });
+    expect(await wire.locator('s').textContent()).toBe(was);
+    expect(await wire.getAttribute('class')).toContain('was');
+    await page.waitForTimeout(4600);
+    expect(await wire.locator('s').count()).toBe(0);
+    expect(await wire.getAttribute('class')).not.toContain('was');
+    await context.close();
+  });
+
+  it('opens the drawer at the number that was tapped', async () => {
+    const { page, context } = await visit(GUIDE, { width: 390, touch: true });
+    await page.locator('a.v.set[data-open="feedRunM"]').first().click();
+    await page.waitForFunction(() => document.querySelector('[data-drawer]')?.matches(':popover-open') === true);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('drawer-feedRunM-in');
+    await context.close();
+  });
+});
+
+describe('a link', () => {
+  it('carries the whole state, and wins over what the device keeps', async () => {
+    const { page, context, address } = await visit(LOAD);
+    await type(page, '#in-powerW', '60');
+    await type(page, '#in-minV', '10');
+    await page.waitForFunction(() => location.hash.includes('minV=10'));
+    await page.goto(address(`/`));
+    await page.goto(address(LOAD));
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#in-minV')?.value === '10.0');
+    await page.goto(address('/'));
+    await page.goto(address(`${LOAD}#powerW=48`));
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#in-powerW')?.value === '48');
+    // all that the link does not name is the page's default, not the device's
+    expect(await page.locator('#in-minV').inputValue()).toBe('11.0');
+    // opening it wrote nothing
+    await page.goto(address('/'));
+    await page.goto(address(LOAD));
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#in-powerW')?.value === '60');
+    await context.close();
+  });
+
+  it('with junk in it leaves the page as built', async () => {
+    const { page, context } = await visit(`${LOAD}#powerW=1e999&minV=%E0%A4%A&ratedV=-3&model=magic&__proto__=1`);
+    await alive(page);
+    expect(await read(page, 'answer')).toBe('2.18');
+    expect(await page.locator('#in-model').inputValue()).toBe('constant power');
+    await context.close();
+  });
+
+  it('to a heading still leads there', async () => {
+    const { page, context } = await visit(`${GUIDE}#cable`);
+    expect(new URL(page.url()).hash).toBe('#cable');
+    await wake(page);
+    expect(new URL(page.url()).hash).toBe('#cable');
+    await context.close();
+  });
+});
+
+describe("the reader's units", () => {
+  it('change every number, hold on other pages, and change no value', async () => {
+    const { page, context, address } = await visit(GUIDE);
+    await wake(page);
+    const wire = page.locator('.v[data-props*="W2.areaMm2"]').first();
+    const metric = (await wire.textContent())!;
+    expect(metric).toContain('mm²');
+    await page.locator('[data-units="wire"][value="awg"]').first().dispatchEvent('click');
+    await page.locator('[data-units="length"][value="ft"]').first().dispatchEvent('click');
+    await page.waitForFunction(() =>
+      document.querySelector('.v[data-props*="W2.areaMm2"]')?.textContent?.includes('AWG'),
+    );
+    expect(await page.locator('#job-feedRunM .u').first().textContent()).toContain('ft');
+    expect(hash(page)).toBe('');
+    await page.goto(address(WIRE));
+    await page.waitForFunction(() => document.querySelector('[data-out="sizeUnit"]')?.textContent === 'AWG');
+    await page.goto(address(GUIDE));
+    await page.waitForFunction(() =>
+      document.querySelector('.v[data-props*="W2.areaMm2"]')?.textContent?.includes('AWG'),
+    );
+    await page.locator('[data-units="wire"][value="mm2"]').first().dispatchEvent('click');
+    await page.locator('[data-units="length"][value="m"]').first().dispatchEvent('click');
+    await page.waitForFunction(
+      (was) => document.querySelector('.v[data-props*="W2.areaMm2"]')?.textContent?.endsWith(was),
+      metric.replace(/^.*?(?=mm²)/, ''),
+    );
+    await context.close();
+  });
+});
+
+describe('hands in gloves', () => {
+  it.each([390, 1280])('find steppers of 56 px and nothing under 44 px at %i px', async (width) => {
+    const { page, context } = await visit(LOAD, { width, touch: width < 700 });
+    await wake(page);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('[data-stepper], [data-local], [data-calculator] summary')]
+        .map((each) => ({
+          of: each.id || each.dataset['stepper'] || each.textContent,
+          ...each.getBoundingClientRect().toJSON(),
+        }))
+        .filter(({ of, width: wide, height }) => height < (String(of).includes(':') ? 56 : 44) || wide < 44)
+        .map(({ of, width: wide, height }) => `${of}: ${wide} × ${height}`),
+    );
+    expect(small).toEqual([]);
+    await context.close();
+  });
+});
