@@ -226,8 +226,19 @@ function groundName(circuit: Circuit, edge: string): string {
   return '';
 }
 
-/** Draws a circuit that has no problems (`circuitProblems`). */
+const drawings = new WeakMap<Circuit, Drawing>();
+
+/** Draws a circuit that has no problems (`circuitProblems`); once a circuit, however many guides show it. */
 export function drawingOf(circuit: Circuit): Drawing {
+  let drawing = drawings.get(circuit);
+  if (!drawing) {
+    drawing = draw(circuit);
+    drawings.set(circuit, drawing);
+  }
+  return drawing;
+}
+
+function draw(circuit: Circuit): Drawing {
   const { described, rails } = describe(circuit);
   const graph: Graph = { edges: described.map((d) => d.edge), rails, chassis: CHASSIS };
   const { parts, grounds, ...rest } = layout(graph, PITCH);
