@@ -1,4 +1,5 @@
 import type { Circuit, Finding, FuseOptions, GaugeOptions, JobValue, Proof } from '../calc/index.ts';
+import type { Reading } from './job/model.ts';
 import { DEFAULT_UNITS, type UnitChoice } from './units.ts';
 
 /**
@@ -48,6 +49,8 @@ export interface JobContext {
   refused: Readonly<Record<string, string>>;
   /** What the reader is looking at, by name (`data-choose`): `on` inputs, a `part`, a `fault`. Not kept, not in the link. */
   chosen: Readonly<Record<string, string>>;
+  /** What a meter read, by the key of its place: of the job in hand, else of this visit. */
+  readings?: Readonly<Record<string, Reading>> | undefined;
 }
 
 /**

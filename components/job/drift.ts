@@ -2,7 +2,7 @@
 import type { Baseline } from './model.ts';
 
 export interface Change {
-  kind: 'issue' | 'value' | 'figure' | 'finding' | 'step';
+  kind: 'issue' | 'value' | 'figure' | 'finding' | 'step' | 'check';
   what: string;
   was: string;
   now: string;
@@ -35,11 +35,18 @@ export function driftOf(was: Baseline, now: Baseline): Change[] {
   for (const s of now.steps)
     if (!was.steps.includes(s)) out.push({ kind: 'step', what: s, was: 'not there', now: 'new' });
   for (const s of was.steps) if (!now.steps.includes(s)) out.push({ kind: 'step', what: s, was: 'there', now: 'gone' });
+  const [before, after] = [checksOf(was), checksOf(now)];
+  for (const c of after) if (!before.includes(c)) out.push({ kind: 'check', what: c, was: 'not there', now: 'new' });
+  for (const c of before) if (!after.includes(c)) out.push({ kind: 'check', what: c, was: 'there', now: 'gone' });
   if (was.issue !== now.issue) {
     out.push({ kind: 'issue', what: 'Issue of the guide', was: String(was.issue), now: String(now.issue) });
   }
   return out;
 }
+
+/** What the hold points ask, in their words. */
+const checksOf = ({ line }: Baseline): string[] =>
+  line.flatMap((stop) => (stop.kind === 'hold' ? stop.checks.map(({ text }) => `${stop.point}: ${text}`) : []));
 
 function union(a: object, b: object): string[] {
   return [...new Set([...Object.keys(a), ...Object.keys(b)])].sort();

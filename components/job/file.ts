@@ -24,6 +24,27 @@ const signature = z.strictObject({
   on: text,
 });
 
+const check = z.strictObject({ id: key, text, reads: z.boolean() });
+const stop = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('step'), id: key }),
+  z.strictObject({
+    kind: z.literal('hold'),
+    id: key,
+    point: z.enum(['H1', 'H2', 'H3', 'H4']),
+    title: text,
+    checks: z.array(check),
+  }),
+]);
+
+const baseline = z.strictObject({
+  issue: finite,
+  values: z.record(key, z.strictObject({ label: text, default: finite })),
+  figures: z.record(key, z.nullable(finite)),
+  findings: z.array(text),
+  steps: z.array(text),
+  line: z.array(stop),
+});
+
 const jobSchema = z.strictObject({
   id: key,
   guide: z.strictObject({ id: key, number: text, title: text }),
@@ -31,13 +52,7 @@ const jobSchema = z.strictObject({
   vehicle: text,
   who: text,
   startedOn: text,
-  baseline: z.strictObject({
-    issue: finite,
-    values: z.record(key, z.strictObject({ label: text, default: finite })),
-    figures: z.record(key, z.nullable(finite)),
-    findings: z.array(text),
-    steps: z.array(text),
-  }),
+  baseline,
   values: entries(finite),
   steps: entries(z.literal(true)),
   checks: entries(z.literal(true)),
@@ -45,6 +60,7 @@ const jobSchema = z.strictObject({
   signatures: entries(signature),
   reopened: entries(z.strictObject({ hold: key, reason: text, was: signature })),
   notes: entries(text),
+  guides: entries(baseline),
   head: entries(text),
   closed: entries(z.literal(true)),
 });

@@ -4,6 +4,8 @@
  * one. Nothing is ever deleted from a job; taking something back is an entry too.
  */
 
+import type { Stop } from './gate.ts';
+
 /** One thing written down. `null` takes it back. */
 export interface Entry<T> {
   v: T | null;
@@ -38,6 +40,8 @@ export interface Baseline {
   figures: Record<string, number | null>;
   findings: string[];
   steps: string[];
+  /** Steps and hold points in reading order: lists and cards show progress without the guide. */
+  line: Stop[];
 }
 
 export interface Job {
@@ -57,6 +61,8 @@ export interface Job {
   /** Why a closed hold point was opened again, by hold id and time. */
   reopened: Entries<{ hold: string; reason: string; was: Signature }>;
   notes: Entries<string>;
+  /** The guide as it was when someone took over its changes, under `now`. */
+  guides: Entries<Baseline>;
   /** Head fields changed after the start: number, vehicle, who. */
   head: Entries<string>;
   /** Put away from the list of jobs in the bays; kept on the device. */
@@ -72,6 +78,7 @@ export const GROWING = [
   'signatures',
   'reopened',
   'notes',
+  'guides',
   'head',
   'closed',
 ] as const;
@@ -97,6 +104,7 @@ export function startJob(o: {
     signatures: {},
     reopened: {},
     notes: {},
+    guides: {},
     head: {},
     closed: {},
   };
@@ -146,6 +154,17 @@ export function allStanding<T>(entries: Entries<T>): Record<string, T> {
 export function headOf(job: Job): { number: string; vehicle: string; who: string } {
   const now = (key: 'number' | 'vehicle' | 'who') => standing(job.head, key) ?? job[key];
   return { number: now('number'), vehicle: now('vehicle'), who: now('who') };
+}
+
+/** The guide that the job goes by: as it was at the start, or as it was when its changes were taken over. */
+export const guideOf = (job: Job): Baseline => standing(job.guides, 'now') ?? job.baseline;
+
+/** Job values of the job: what was set, the guide's default for the rest. */
+export function valuesOf(job: Job): Record<string, number> {
+  const values: Record<string, number> = {};
+  for (const [name, { default: usual }] of Object.entries(guideOf(job).values))
+    values[name] = standing(job.values, name) ?? usual;
+  return values;
 }
 
 /** Time of the last entry [ms since 1970], or 0 for a job with none. */

@@ -9,5 +9,5 @@ export const blank = (id = 'job-1'): Job =>
     vehicle: 'Meals 7',
     who: 'Wenna',
     startedOn: '2026-11-25T09:00:00Z',
-    baseline: { issue: 6, values: {}, figures: {}, findings: [], steps: ['park', 'fuse'] },
+    baseline: { issue: 6, values: {}, figures: {}, findings: [], steps: ['park', 'fuse'], line: [] },
   });

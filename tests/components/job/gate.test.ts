@@ -83,12 +83,20 @@ describe('the line', () => {
 });
 
 describe('a guide that changed since the job began', () => {
+  const hold = (text: string): Stop => ({
+    kind: 'hold',
+    id: 'h1',
+    point: 'H1',
+    title: 'before you start',
+    checks: [{ id: 'ground', text, reads: false }],
+  });
   const was = {
     issue: 6,
     values: { runM: { label: 'Run', default: 4 } },
     figures: { 'F1.ratingA': 5 },
     findings: ['x'],
     steps: ['a', 'b'],
+    line: [hold('Ground found')],
   };
 
   it('shows findings, figures, values, steps and issue, and nothing when nothing changed', () => {
@@ -99,6 +107,7 @@ describe('a guide that changed since the job began', () => {
       figures: { 'F1.ratingA': null },
       findings: ['y'],
       steps: ['a', 'c'],
+      line: [hold('Ground clean')],
     };
     expect(driftOf(was, now).map((c) => [c.kind, c.what, c.was, c.now])).toEqual([
       ['finding', 'y', '', 'new'],
@@ -107,6 +116,8 @@ describe('a guide that changed since the job began', () => {
       ['value', 'Run', '4', '5'],
       ['step', 'c', 'not there', 'new'],
       ['step', 'b', 'there', 'gone'],
+      ['check', 'H1: Ground clean', 'not there', 'new'],
+      ['check', 'H1: Ground found', 'there', 'gone'],
       ['issue', 'Issue of the guide', '6', '7'],
     ]);
   });
