@@ -17,9 +17,12 @@ import type { Kind } from './units.ts';
  * | `data-show="field"` | hidden while the field is false or empty |
  * | `data-attr="x:needX width:barW"` | attributes; SVG geometry goes this way. Never `style`: the page's security policy forbids it |
  * | `data-each="rows"` | repeats: the first child is a `<template>` of one row, the server's rows follow; inside a row, fields are the row's |
+ * | `data-unbound` | what stands in here is not this component's: the slot of a component that has a model |
  * | `data-in="feedRunM"` | an input bound to a job value |
  * | `data-local="currentA"` | an input that belongs to this component only (calculators); its rule comes from the module's `fields` |
  * | `data-stepper="feedRunM:1"` | a button that adds one step (`-1` takes one off) to the job value or local input |
+ * | `data-set="surface:abs"` | a control that puts `abs` into this component's own input `surface` |
+ * | `data-more="/surfaces/facts.json"` | on a root: props too large for the page, fetched when it comes to life |
  * | `data-reset="feedRunM"` | a button that puts the job value or local input back to its default |
  * | `data-error="feedRunM"` | where the message about that input goes; hidden while there is none |
  * | `data-open="feedRunM"` | opens the drawer of job values at that one |

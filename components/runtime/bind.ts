@@ -86,12 +86,12 @@ function bindRows(container: Element, field: string, changed: Changed): Update {
 
 /**
  * Collects, once, everything under `root` that shows a field; the result puts a view there. Components inside have their
- * own root and are left alone.
+ * own root and are left alone, as is what `data-unbound` holds: the content that others put into a component.
  */
 export function bind(root: Element, changed: Changed): Update {
   const updates: Update[] = [];
   const visit = (element: Element): void => {
-    if (element !== root && element.hasAttribute('data-component')) return;
+    if (element !== root && element.matches('[data-component], [data-unbound]')) return;
     bindElement(element, changed, updates);
     const each = element.getAttribute('data-each');
     if (each !== null) updates.push(bindRows(element, each, changed));
