@@ -140,7 +140,7 @@ describe('an entry', () => {
     await page.locator('#in-stringV-error').waitFor();
     expect(await page.locator('#in-systemV-error').isVisible()).toBe(true);
     expect(await read(page, 'answer')).toBe(answer);
-    await type(page, '#in-stringV', '18.4');
+    await type(page, '#in-stringV', '19');
     await type(page, '#in-systemV', '28.8');
     await page.waitForFunction((was) => document.querySelector('[data-out="answer"]')?.textContent !== was, answer);
     expect(await page.locator('.held').first().isVisible()).toBe(false);
@@ -199,7 +199,7 @@ describe('a change', () => {
 
   it('opens the drawer at the number that was tapped', async () => {
     const { page, context } = await visit(GUIDE, { width: 390, touch: true });
-    await page.locator('a.v.set[data-open="feedRunM"]').first().click();
+    await page.locator('main a.v.set[data-open="feedRunM"]').first().click();
     await page.waitForFunction(() => document.querySelector('[data-drawer]')?.matches(':popover-open') === true);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('drawer-feedRunM-in');
     await context.close();
