@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { demonstration, pageTypes } from './setup.ts';
+
+const { visit } = demonstration();
+const GUIDE = '/guides/cargo-work-light/';
+const PAGE = /\/Type\s*\/Page\b(?!s)/g;
+
+describe('ways of reading', () => {
+  it.each([GUIDE, '/', '/search/'])('%s fits at 200 % zoom of a 1280 px window', async (path) => {
+    const { page, context } = await visit(path, { width: 640 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(640);
+    await context.close();
+  });
+
+  it('keeps the line, the choices and the focus in forced colours', async () => {
+    const { page, context } = await visit(GUIDE, { forcedColours: true });
+    const seen = await page.evaluate(() => {
+      const line = getComputedStyle(document.querySelector('.stn.lead > .rail')!, '::before');
+      const set = getComputedStyle(document.querySelector('.v.set')!);
+      return {
+        line: line.backgroundColor,
+        page: getComputedStyle(document.body).backgroundColor,
+        set: `${set.borderBottomWidth} ${set.borderBottomStyle}`,
+      };
+    });
+    expect(seen.line).not.toBe(seen.page);
+    expect(seen.set).toBe('2px solid');
+    await context.close();
+  });
+
+  it('moves nothing for a reader who asked for less motion', async () => {
+    const { page, context } = await visit(GUIDE, { reducedMotion: true });
+    const moving = await page.evaluate(() =>
+      [...document.querySelectorAll('*')]
+        .filter((element) => {
+          const { animationName, transitionDuration } = getComputedStyle(element);
+          return animationName !== 'none' || transitionDuration.split(',').some((time) => Number.parseFloat(time) > 0);
+        })
+        .map((element) => element.className),
+    );
+    expect(moving).toEqual([]);
+    await context.close();
+  });
+
+  it('prints black on white from the night bay, without bars and buttons', async () => {
+    const { page, context } = await visit(GUIDE, { bay: 'night' });
+    await page.emulateMedia({ media: 'print' });
+    const seen = await page.evaluate(() => ({
+      paper: getComputedStyle(document.body).backgroundColor,
+      ink: getComputedStyle(document.body).color,
+      shown: ['.runbar', '.top .tools', '.btn', '.stepper > button', '.foot nav'].filter((selector) =>
+        [...document.querySelectorAll<HTMLElement>(selector)].some((element) => element.getClientRects().length > 0),
+      ),
+      columns: new Set(
+        [...document.querySelectorAll('.stn > .body > .inst:not(.noprint)')].map((each) =>
+          Math.round(each.getBoundingClientRect().left),
+        ),
+      ).size,
+    }));
+    expect(seen).toEqual({ paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', shown: [], columns: 1 });
+    await context.close();
+  });
+
+  it('prints every page type on A4, and says how many sheets', async () => {
+    const counts: string[] = [];
+    for (const { type, path } of pageTypes().filter((each) => each.type !== 'gallery')) {
+      const { page, context } = await visit(path);
+      const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true });
+      const text = pdf.toString('latin1');
+      const sheets = [...text.matchAll(PAGE)].length;
+      expect(sheets, type).toBeGreaterThan(0);
+      // A4 in points
+      expect(text, type).toMatch(/\/MediaBox\s*\[\s*0 0 59[45](\.\d+)? 84[12](\.\d+)?\s*\]/);
+      counts.push(`${type} ${sheets}`);
+      await context.close();
+    }
+    console.log(`sheets of A4: ${counts.join(', ')}`);
+  });
+});
