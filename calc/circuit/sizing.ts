@@ -60,6 +60,12 @@ const LEAST_SHARE = 0.1;
 const LEAST_A = 0.01;
 /** Thinnest wire that a workshop pulls by hand [mm²]; common practice, no source. */
 const LEAST_MM2 = 0.5;
+/**
+ * A large circuit with many inputs is not tried in all combinations: so many elements times combinations keep a proof to
+ * some seconds. What was covered instead stands in its coverage.
+ */
+const MOST_FIGURES = 400_000;
+const LEAST_COMBINATIONS = 64;
 /** Sizes only grow from round to round, so this many steps are never reached but by a circuit that makes no sense. */
 const MOST_ROUNDS = 8;
 
@@ -103,10 +109,18 @@ export interface Known {
 /** As `sizeCircuit`, with the solution that the sizes were checked against: a proof needs both. */
 export function solveSized(circuit: Circuit, values: Values, stock: Stock, known?: Known): SizedCircuit {
   const sizer = new Sizer(circuit, values, stock);
+  const mostCombinations = Math.max(LEAST_COMBINATIONS, Math.floor(MOST_FIGURES / sizer.netlist.elements.length));
   const volts = (['resting', 'charging', 'lowest'] as const).map((state) => supplyVolts(circuit, values, state));
   const [resting, charging, lowest] = volts as [Volts, Volts, Volts];
   if (sizer.hasOpen) {
-    sizer.learn(truthTable(prepare(sizer.netlist), { supplyVariants: [charging], races: 'none', histories: false }));
+    sizer.learn(
+      truthTable(prepare(sizer.netlist), {
+        supplyVariants: [charging],
+        races: 'none',
+        histories: false,
+        mostCombinations,
+      }),
+    );
     sizer.grow();
   }
   for (let round = 0; ; round++) {
@@ -115,11 +129,12 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
       supplyVariants: [resting, charging],
       races: known?.racing === false ? 'none' : 'last',
       histories: known?.latching !== false,
+      mostCombinations,
     });
     const peaks = sizer.learn(table);
     // Only electronic loads draw more from less voltage.
     if (sizer.isElectronic)
-      sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none', histories: false }));
+      sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none', histories: false, mostCombinations }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
     return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table, peaks };
   }

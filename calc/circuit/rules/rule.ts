@@ -277,16 +277,29 @@ export class Look {
   stateWords(inputs: InputState): string {
     const parts = this.netlist.inputs.filter(({ id }) => inputs[id]).map(({ id }) => this.inputWords(id));
     if (parts.length === 0) return this.netlist.inputs.length === 0 ? 'always' : 'with everything off';
+    const off = this.netlist.inputs.filter(({ id }) => !inputs[id]);
+    // A long list is read faster by what is missing from it.
+    if (parts.length > LONG_LIST && off.length < parts.length) {
+      const but = off.map(({ id }) => this.label(id));
+      return off.length === 0 ? 'with everything on' : `with everything on but ${list(but)}`;
+    }
     return `with ${list(parts)}`;
+  }
+
+  private label(id: string): string {
+    const input = this.written?.circuit.inputs[id];
+    return input === undefined ? id : decapital(input.label);
   }
 
   private inputWords(id: string): string {
     const input = this.written?.circuit.inputs[id];
     if (input === undefined) return `${id} on`;
-    const label = decapital(input.label);
-    return `${label} ${input.on ?? ON_WORD[input.kind]}`;
+    return `${this.label(id)} ${input.on ?? ON_WORD[input.kind]}`;
   }
 }
+
+/** More inputs than this are not named one by one. */
+const LONG_LIST = 4;
 
 const ON_WORD = { door: 'open', ignition: 'on', switch: 'on', push: 'pressed', signal: 'on' } as const;
 
