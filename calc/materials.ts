@@ -72,6 +72,7 @@ export {
   type SurfaceFacts,
   type SurfaceStepId,
 } from './prep-surface.ts';
+export { LONG_WAIT_MIN, PREP_TIMES, type PrepTime, prepTimes } from './prep-time.ts';
 export { flashGate, lithiumChargeAllowed } from './safety-gates.ts';
 export {
   chooseShrink,

@@ -14,6 +14,7 @@ import LessonLink from './lesson-link/LessonLink.astro';
 import Meter from './meter/Meter.astro';
 import type { ComponentName } from './names.ts';
 import PartsList from './parts-list/PartsList.astro';
+import PrepSelector from './prep/PrepSelector.astro';
 import PrepSteps from './prep/PrepSteps.astro';
 import RelayDiagram from './relay-diagram/RelayDiagram.astro';
 import Station from './station/Station.astro';
@@ -49,5 +50,6 @@ export const components = {
   BenchSheet,
   Meter,
   PartsList,
+  PrepSelector,
   PrepSteps,
 } satisfies Record<ComponentName, unknown>;

@@ -18,6 +18,7 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   BenchSheet: () => import('./bench-sheet/model.ts'),
   Meter: () => import('./meter/model.ts'),
   PartsList: () => import('./parts-list/model.ts'),
+  PrepSelector: () => import('./prep/model.ts'),
   Value: () => import('./value/model.ts'),
 };
 

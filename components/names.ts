@@ -15,6 +15,7 @@ export const COMPONENT_NAMES = [
   'Meter',
   'Note',
   'PartsList',
+  'PrepSelector',
   'PrepSteps',
   'RelayDiagram',
   'Station',

@@ -13,7 +13,7 @@ import { props as lessonLink } from './lesson-link/props.ts';
 import { props as meter } from './meter/props.ts';
 import type { ComponentName } from './names.ts';
 import { props as partsList } from './parts-list/props.ts';
-import { prepSteps } from './prep/props.ts';
+import { prepSelector, prepSteps } from './prep/props.ts';
 import { props as relayDiagram } from './relay-diagram/props.ts';
 import { props as station } from './station/props.ts';
 import { step, steps } from './steps/props.ts';
@@ -79,6 +79,7 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   BenchSheet: { props: benchSheet, children: 'none', circuit: 'always' },
   Meter: { props: meter, children: 'none', circuit: 'always' },
   PartsList: { props: partsList, children: 'none', circuit: 'always' },
+  PrepSelector: { props: prepSelector, children: 'none', refers: { surface: 'surface' } },
   PrepSteps: { props: prepSteps, children: 'none', refers: { surface: 'surface' } },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
 };

@@ -47,7 +47,7 @@ export function viewOf(calculator: Calculator, job: JobContext) {
     outputs: answer.outputs.filter((output) => output !== main).map((output) => rowOf(output, job.units)),
     cells: cellsOf(answer),
     lines: answer.work.map((text) => ({ text })),
-    fields: fields.map((field) => fieldRow(field, entries[field.name]!, job.units)),
+    fields: fieldRows(fields, entries, job.units),
     ...(calculator.picture === undefined ? {} : calculator.picture.view(input, job)),
   };
 }
@@ -70,6 +70,13 @@ function rowOf(output: Output, units: UnitChoice) {
 
 const cellsOf = (answer: Answer) =>
   answer.formula.map(({ sign, symbol, value, of, meaning }) => ({ sign, symbol, value, kind: of, meaning }));
+
+/** What stands beside each field. */
+export const fieldRows = (
+  fields: readonly LocalField[],
+  entries: Readonly<Record<string, number | string>>,
+  units: UnitChoice,
+): View[] => fields.map((field) => fieldRow(field, entries[field.name]!, units));
 
 /** What stands beside one field: unit, range and default in the reader's units, and whether he changed it. */
 function fieldRow(field: LocalField, value: number | string, units: UnitChoice): View {

@@ -27,6 +27,20 @@ export interface EntryScope {
   entries: ReadonlyMap<string, Entry>;
 }
 
+/** Joins the controls under a root that put a value into an entry; rows of a list come and go, so the root listens. */
+export function joinSetters(root: HTMLElement, entries: ReadonlyMap<string, Entry>): void {
+  root.addEventListener('click', (event) => {
+    if (event.ctrlKey || event.metaKey || event.shiftKey) return; // a link opened elsewhere stays a link
+    const control = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-set]') : null;
+    const pair = control?.dataset['set'] ?? '';
+    const at = pair.indexOf(':');
+    const entry = entries.get(pair.slice(0, at));
+    if (entry === undefined) return;
+    event.preventDefault();
+    entry.take(pair.slice(at + 1));
+  });
+}
+
 type Input = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
 /**

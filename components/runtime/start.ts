@@ -7,7 +7,7 @@ import { live } from './live.ts';
  * page is ready.
  */
 const FIRST = ['pointerdown', 'keydown', 'focusin', 'input', 'hashchange'];
-const CONTROLS = '[data-stepper], [data-reset], [data-open], [data-choose], [data-toggle]';
+const CONTROLS = '[data-stepper], [data-reset], [data-open], [data-choose], [data-toggle], [data-set]';
 
 const has = (key: string): boolean => {
   try {
@@ -36,7 +36,9 @@ const ready = (): void => {
     );
   };
   // what waits for a script is shown as waiting; here it is
-  for (const control of document.querySelectorAll<HTMLInputElement>(`${CONTROLS}, [data-in], [data-local]`))
+  for (const control of document.querySelectorAll<HTMLInputElement>(
+    `${CONTROLS}, [data-in], [data-local], [data-read]`,
+  ))
     control.disabled = false;
   addEventListener('click', hold, true);
   if (location.hash.includes('=') || has(valuesKey(location.pathname)) || has(UNITS_KEY)) wake();

@@ -7,7 +7,7 @@ import { inWords, show } from '../show.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 import { bind } from './bind.ts';
 import { wireChoices } from './choose.ts';
-import { type Entry, joinEntries } from './entries.ts';
+import { type Entry, joinEntries, joinSetters } from './entries.ts';
 import { marker } from './mark.ts';
 import { createPage, type Page, type StudyOf } from './page.ts';
 import type { PageData } from './page-data.ts';
@@ -19,6 +19,7 @@ type Locals = Readonly<Record<string, number | string>>;
 /** Brings the page to life: every component's model runs again when what it reads changes. */
 export async function work(data: PageData): Promise<Page> {
   const roots = [...document.querySelectorAll<HTMLElement>('[data-component]')];
+  const more = new Map<HTMLElement, object>();
   const names = [...new Set(roots.map((root) => root.dataset['component']!))];
   const loaded = new Map<string, Module>();
   const [studyOf] = await Promise.all([
@@ -26,6 +27,10 @@ export async function work(data: PageData): Promise<Page> {
     ...names.map(async (name) => {
       const module = await loadModel(name);
       if (module !== undefined) loaded.set(name, module as unknown as Module);
+    }),
+    ...roots.map(async (root) => {
+      const props = await moreProps(root);
+      if (props !== undefined) more.set(root, props);
     }),
   ]);
 
@@ -35,11 +40,15 @@ export async function work(data: PageData): Promise<Page> {
 
   for (const root of roots) {
     const module = loaded.get(root.dataset['component']!);
-    if (module !== undefined) enliven(root, module, page, marks.changed, voice);
+    if (module === undefined || (root.dataset['more'] !== undefined && !more.has(root))) continue;
+    const props = { ...JSON.parse(root.dataset['props'] ?? '{}'), ...more.get(root) };
+    enliven(root, module, props as never, page, marks.changed, voice);
   }
   joinEntries({ root: document, attribute: 'data-in', entries: jobEntries(page) }, page.units, voice.say);
   wirePage(page);
   wireChoices(page);
+  if (document.querySelector('[data-read]') !== null)
+    (await import('./readings.ts')).wireReadings(page);
 
   let first = true;
   page.job.subscribe(() => {
@@ -59,15 +68,30 @@ export async function work(data: PageData): Promise<Page> {
   return page;
 }
 
+/** Props that are too large to stand in the page. Where they cannot be had the component stays as it was built. */
+async function moreProps(root: HTMLElement): Promise<object | undefined> {
+  const address = root.dataset['more'];
+  if (address === undefined) return undefined;
+  try {
+    const answer = await fetch(address);
+    if (answer.ok) return (await answer.json()) as object;
+    throw new Error(`${answer.status} ${address}`);
+  } catch (fault) {
+    root.setAttribute('data-kept', '');
+    console.error(fault);
+    return undefined;
+  }
+}
+
 /** One component: its model, its own inputs if it has any, its markup. */
 function enliven(
   root: HTMLElement,
   { model, fields }: Module,
+  props: never,
   page: Page,
   changed: (element: Element, before: string) => void,
   voice: ReturnType<typeof speaker>,
 ): void {
-  const props = JSON.parse(root.dataset['props'] ?? '{}') as never;
   const update = bind(root, changed);
   const local = fields === undefined ? undefined : localEntries(root, fields(props, page.job.peek()), page, voice.say);
   let spoken: string | undefined;
@@ -136,6 +160,7 @@ function localEntries(
     });
   }
   joinEntries({ root, attribute: 'data-local', entries }, page.units, say);
+  joinSetters(root, entries);
   return { good, refused };
 }
 

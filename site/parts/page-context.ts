@@ -4,6 +4,7 @@ import { base } from '../links.ts';
 import { proofOf } from '../proofs.ts';
 import { surfaceFacts } from '../schemas/surface.ts';
 import { type Guide, type Workshop, workshop } from '../workshop.ts';
+import { surfacesByUse } from './surfaces.ts';
 
 /** What components on a page may know: the workshop's settings and words, and on a guide its circuit worked out. */
 export async function pageContext(guide?: Guide, circuitId?: string): Promise<PageContext> {
@@ -30,7 +31,7 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
     traits: guide ? traitsOf(guide, shop) : [],
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),
-    surfaces: Object.fromEntries(shop.surfaces.map((surface) => [surface.id, surface])),
+    surfaces: Object.fromEntries((await surfacesByUse()).map((surface) => [surface.id, surface])),
     relays: Object.fromEntries(shop.relays.map((relay) => [relay.id, relay])),
   };
 }

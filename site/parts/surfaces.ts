@@ -1,4 +1,4 @@
-import type { Surface } from '../workshop.ts';
+import { type Surface, workshop } from '../workshop.ts';
 
 /** What a surface can do for tape, in words that need no colour. */
 export const BOND = {
@@ -9,15 +9,11 @@ export const BOND = {
 
 export const ENERGY = { low: 'Low', medium: 'Medium', high: 'High' } as const;
 
-/** Steps in a word each, in order, for a list: "scuff, wipe, prime". */
-export function stepWords(surface: Surface): string {
-  const { abrade, primer, procedure } = surface;
-  const words = [
-    ...(abrade.use === 'always' ? ['scuff'] : []),
-    ...(procedure.length > 0 ? ['wipe'] : []),
-    ...(primer?.use === 'always' ? ['prime'] : primer ? ['prime at need'] : []),
-    ...(surface.bond === 'no tape' ? ['fix mechanically'] : ['tape']),
-  ];
-  const text = words.join(', ');
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** Surfaces that guides meet most often first: whoever looks for one most likely looks for these. */
+export async function surfacesByUse(): Promise<Surface[]> {
+  const { surfaces, guides } = await workshop();
+  const uses = new Map<string, number>();
+  for (const { data } of guides) for (const id of data.surfaces) uses.set(id, (uses.get(id) ?? 0) + 1);
+  const used = ({ id }: Surface): number => uses.get(id) ?? 0;
+  return [...surfaces].sort((a, b) => used(b) - used(a) || a.name.localeCompare(b.name, 'en'));
 }
