@@ -84,7 +84,12 @@ export function remember(shop: Workshop): void {
   shared[memo].set(shop.dir, Promise.resolve(shop));
 }
 
-export function workshopOf(reading: Reading, documents: readonly ReadDocument[], problems: Problem[]): Workshop {
+export function workshopOf(
+  reading: Reading,
+  documents: readonly ReadDocument[],
+  problems: Problem[],
+  circuits = circuitsOf(reading),
+): Workshop {
   const { entries } = reading;
   return {
     dir: reading.dir,
@@ -95,7 +100,7 @@ export function workshopOf(reading: Reading, documents: readonly ReadDocument[],
     surfaces: named(entries.surfaces).sort(byId),
     terms: [...(reading.terms?.data?.terms ?? [])].sort((a, b) => a.term.localeCompare(b.term, 'en')),
     synonyms: reading.synonyms?.data?.groups ?? [],
-    circuits: circuitsOf(reading),
+    circuits,
     guides: sound<GuideData>(documents, 'guides').sort(
       (a, b) => a.data.number.localeCompare(b.data.number, 'en') || byId(a, b),
     ),

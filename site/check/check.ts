@@ -50,7 +50,8 @@ export async function check(dir: string, options: CheckOptions = {}): Promise<Ch
 
   const { entries, shop, terms, synonyms } = reading;
   return {
-    workshop: workshopOf(reading, documents, problems),
+    // The same circuits, so that their proofs are found again.
+    workshop: workshopOf(reading, documents, problems, known.circuits),
     problems,
     errors: problems.filter(({ severity }) => severity === 'error').length,
     files:

@@ -14,7 +14,7 @@ export type Names = Readonly<Record<Kind, ReadonlySet<string>>>;
 export interface Known {
   names: Names;
   /** Circuits that hold, by id. */
-  circuits: ReadonlyMap<string, Circuit>;
+  circuits: Map<string, Circuit>;
   terms: readonly Term[];
   images: readonly string[];
   /** Ids of the calculators that have a page. */
