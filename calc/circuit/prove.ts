@@ -301,13 +301,15 @@ function figuresOf(
     const peak = peaks.get(id);
     return peak === undefined ? 0 : Math.max(peak.highestA, -peak.lowestA);
   };
+  // What a part was sized for is the current a guide speaks of: the lowest supply counts, where electronics take most.
+  const sizedForA = (id: string) => Math.max(most(id), choices[id]?.question.currentA ?? 0);
   const figures: Figures = {};
   const paths = new CurrentPaths(netlist);
   for (const element of netlist.elements) {
     const { id } = element;
     switch (element.kind) {
       case 'wire': {
-        const currentA = most(id);
+        const currentA = sizedForA(id);
         const dropV = currentA * element.ohm;
         const { areaMm2, lengthM, limitA } = element;
         figures[id] = { areaMm2, lengthM, limitA, currentA, dropV, dropFraction: dropV / circuit.systemV };
@@ -317,7 +319,7 @@ function figuresOf(
         figures[id] =
           circuit.parts[id]?.kind === 'feed'
             ? { fuseA: element.ratingA, currentA: most(id) }
-            : { ratingA: element.ratingA, currentA: most(id) };
+            : { ratingA: element.ratingA, currentA: sizedForA(id) };
         break;
       case 'relay':
         figures[id] = {

@@ -31,6 +31,19 @@ describe('a good circuit', () => {
     expect(charging / resting).toBeCloseTo(14.4 / 12.6, 2);
   });
 
+  test('names the current a fuse was sized for, the one at the lowest supply for an electronic load', () => {
+    const driven = prove(
+      changed((circuit) => {
+        circuit.parts['F1'] = { kind: 'fuse', form: 'C', ratingA: 'auto' };
+        const lamp = circuit.parts['L1'];
+        if (lamp && 'model' in lamp) Object.assign(lamp, { model: 'constant-power' });
+      }),
+    );
+    const choice = driven.choices['F1']!;
+    expect(driven.figures['F1']!['currentA']).toBe(choice.question.currentA);
+    expect(driven.figures['F1']!['currentA']).toBeGreaterThan(0);
+  });
+
   test('gives the figures that a guide names', () => {
     // Four lamps of 16 ohm behind some 80 milliohm at 14.4 V, and a 90 ohm coil less a diode.
     const lamps = (4 * 14.4) / 16;
