@@ -124,6 +124,7 @@ export * from './materials.ts';
 
 // ---------------------------------------------------------------- circuits
 
+export { type BenchDiagnosis, benchDiagnosis, type Cause } from './circuit/bench-diagnosis.ts';
 export { BENCH_TOLERANCE, benchProbes, type Probe } from './circuit/bench-sheet.ts';
 export type { Coverage } from './circuit/coverage.ts';
 export { type Diagnosis, diagnose, type Reading, type Suspect } from './circuit/diagnose.ts';
