@@ -1,14 +1,13 @@
-import type { View } from '../contract.ts';
+import type { Field, View } from '../contract.ts';
 
 /** Puts one view into markup that is already there. */
 export type Update = (view: View) => void;
 /** Told of every text that changed, with the text before. */
 export type Changed = (element: Element, before: string) => void;
 
-const text = (view: View, field: string): string => {
-  const value = view[field];
-  return value === undefined || Array.isArray(value) ? '' : String(value);
-};
+/** A field as text; nothing where it is not there or is a list. */
+const textOf = (value: Field | undefined): string =>
+  value === undefined || typeof value === 'object' ? '' : String(value);
 
 /** A class, and the same word in `data-is`, in place of the word before. Other words on the element stay. */
 function setState(element: Element, before: string, now: string): void {
@@ -19,12 +18,18 @@ function setState(element: Element, before: string, now: string): void {
   element.setAttribute('data-is', words.join(' '));
 }
 
+/**
+ * Every binding remembers what it last put: the page is not asked again, so that a change costs what it changes and not
+ * what stands on the page.
+ */
 function bindElement(element: Element, changed: Changed, updates: Update[]): void {
   const out = element.getAttribute('data-out');
   if (out !== null) {
     let before = element.textContent ?? '';
     updates.push((view) => {
-      const now = text(view, out);
+      const value = view[out];
+      if (value === before) return;
+      const now = textOf(value);
       if (now === before) return;
       element.textContent = now;
       changed(element, before);
@@ -35,7 +40,7 @@ function bindElement(element: Element, changed: Changed, updates: Update[]): voi
   if (state !== null) {
     let before = (element.getAttribute('data-is') ?? '').split(' ')[0] ?? '';
     updates.push((view) => {
-      const now = text(view, state);
+      const now = textOf(view[state]);
       if (now === before) return;
       setState(element, before, now);
       before = now;
@@ -43,19 +48,25 @@ function bindElement(element: Element, changed: Changed, updates: Update[]): voi
   }
   const show = element.getAttribute('data-show');
   if (show !== null) {
+    let before = element.hasAttribute('hidden');
     updates.push((view) => {
       const hidden = view[show] === undefined || view[show] === false || view[show] === '';
-      if (element.hasAttribute('hidden') !== hidden) element.toggleAttribute('hidden', hidden);
+      if (hidden === before) return;
+      element.toggleAttribute('hidden', hidden);
+      before = hidden;
     });
   }
   const attributes = element.getAttribute('data-attr');
   for (const pair of attributes === null ? [] : attributes.split(' ')) {
     const [attribute, field] = pair.split(':') as [string, string];
+    let before = element.getAttribute(attribute) ?? '';
     updates.push((view) => {
       const value = view[field];
-      if (value === false || value === undefined || value === '') {
-        if (element.hasAttribute(attribute)) element.removeAttribute(attribute);
-      } else if (element.getAttribute(attribute) !== String(value)) element.setAttribute(attribute, String(value));
+      const now = value === false ? '' : textOf(value);
+      if (now === before) return;
+      if (now === '') element.removeAttribute(attribute);
+      else element.setAttribute(attribute, now);
+      before = now;
     });
   }
 }
