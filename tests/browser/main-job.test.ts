@@ -27,10 +27,7 @@ describe('the main job', () => {
     await page.keyboard.press('ControlOrMeta+a');
     await page.keyboard.type('12', { delay: 60 });
     await page.keyboard.press('Enter');
-    await page.waitForFunction(
-      (was) => document.querySelector('[data-props*="W2.areaMm2"] [data-out="value"]')?.textContent !== was,
-      String(before.wire),
-    );
+    await page.waitForFunction(() => document.querySelector('#cable > .rail .mark')?.textContent?.includes('12.0'));
     expect(Number(await wire.textContent())).toBeGreaterThan(before.wire);
     // a thicker wire on a longer run: the loss stays under the limit that the chooser names
     const share = Number(
