@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import type { Circuit } from '../calc/index.ts';
 import { type Entry, type Reading, readFolder } from './read/folder.ts';
 import type { DataKind, DataOf, DocumentKind } from './read/kinds.ts';
-import { closeDocument, openDocument, type ReadDocument } from './read/open.ts';
+import { closeDocument, isDraft, openDocument, type ReadDocument } from './read/open.ts';
 import type { Outline } from './read/outline.ts';
 import type { Problem } from './read/source.ts';
 import { circuitOf } from './schemas/circuit.ts';
@@ -126,13 +126,18 @@ const whole = <K extends DataKind>(entries: Entry<K>[]): WholeEntry<K>[] =>
 const named = <K extends DataKind>(entries: Entry<K>[]): (DataOf<K> & Named)[] =>
   whole(entries).map((entry) => ({ ...entry.data, id: entry.id, file: entry.source.file }));
 
+/** A preview shows drafts too. */
+const DRAFTS = process.env['LOOMLEAF_DRAFTS'] === '1';
+
 /** Documents of which a page can be made. */
 const sound = <D extends GuideData | LessonData>(
   documents: readonly ReadDocument[],
   kind: DocumentKind,
 ): (Named & { data: D; outline: Outline; words: number })[] =>
   documents.flatMap(({ kind: of, id, file, data, outline, words, sound }) =>
-    of === kind && data && sound ? [{ id, file, data: data as D, outline, words }] : [],
+    of === kind && data && sound && (DRAFTS || !isDraft({ data }))
+      ? [{ id, file, data: data as D, outline, words }]
+      : [],
   );
 
 /** Stands in while a preview runs without a sound shop.yaml; a build never gets here. */

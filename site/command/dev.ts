@@ -1,11 +1,12 @@
 import { join } from 'node:path';
-import { checkContent } from './check-content.ts';
 import { PROJECT, readOptions } from './options.ts';
 import { run } from './refusal.ts';
 
 await run(async () => {
   const { content, base, port } = readOptions('dev', process.argv.slice(2));
+  process.env['LOOMLEAF_DRAFTS'] = '1';
   // A preview shows what holds and says what does not; each saved file is checked again.
+  const { checkContent } = await import('./check-content.ts');
   await checkContent(content);
   Object.assign(process.env, {
     ASTRO_TELEMETRY_DISABLED: '1',

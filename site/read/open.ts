@@ -31,14 +31,19 @@ export interface ReadDocument {
   words: number;
   /** False where the body is broken and no page can be made of it. */
   sound: boolean;
-  /** Links to a part of a page, judged when every page's parts are known. */
-  partLinks: PartLink[];
+  /** Links to pages of this site, judged again when every page's parts are known. */
+  pageLinks: PageLink[];
 }
-export interface PartLink extends Place {
+export interface PageLink extends Place {
   url: string;
   page: string;
+  /** What follows `#`; empty where nothing does. */
   part: string;
 }
+
+/** A guide that is written but not published; a preview shows it. */
+export const isDraft = ({ data }: Pick<ReadDocument, 'data'>): boolean =>
+  data !== undefined && 'draft' in data && data.draft;
 
 /** Opens one file. What is wrong in reading it goes to `problems`; a file that is no text opens as nothing. */
 export function openDocument({ kind, id, path }: DocumentFile, problems: Problem[]): OpenDocument | undefined {
@@ -96,10 +101,10 @@ export function closeDocument({ kind, id, source, data, parts, outline }: OpenDo
     outline,
     words: wordsOf(parts),
     sound: parts.syntax.length === 0,
-    partLinks: parts.links.flatMap(({ url, offset }) => {
-      const mark = url.indexOf('#');
-      if (mark <= 0 || !url.startsWith('/') || mark === url.length - 1) return [];
-      return [{ url, page: url.slice(0, mark), part: url.slice(mark + 1), ...source.place(offset) }];
+    pageLinks: parts.links.flatMap(({ url, offset }) => {
+      if (!url.startsWith('/')) return [];
+      const [page = '', part = ''] = url.split('#', 2);
+      return [{ url, page, part, ...source.place(offset) }];
     }),
   };
 }

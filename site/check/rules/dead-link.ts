@@ -1,3 +1,5 @@
+import { isDraft } from '../../read/open.ts';
+import type { Problem } from '../../read/source.ts';
 import { didYouMean } from '../../suggest.ts';
 import type { Rule } from '../rule.ts';
 
@@ -34,16 +36,25 @@ export const deadLink: Rule = {
     }
   },
 
-  /** Parts of other pages: known when every guide and lesson has been read. */
+  /** Parts of other pages, and guides that are not published: known when every guide and lesson has been read. */
   *whole({ documents }) {
-    const parts = new Map(documents.map(({ kind, id, outline }) => [`/${kind}/${id}/`, outline.anchors]));
-    for (const { file, partLinks } of documents) {
-      for (const { url, page, part, line, col } of partLinks) {
-        const known = parts.get(page);
+    const pages = new Map(documents.map((document) => [`/${document.kind}/${document.id}/`, document]));
+    for (const from of documents) {
+      for (const { url, page, part, line, col } of from.pageLinks) {
+        const target = pages.get(page);
         // Parts of any other page are its layout's own; they are judged on the built page.
-        if (!known || known.includes(part)) continue;
-        const message = `link "${url}": that page has no part "${part}".${didYouMean(part, known)}`;
-        yield { file, line, col, message, severity: 'error' };
+        if (!target) continue;
+        const say = (message: string): Problem => ({
+          file: from.file,
+          line,
+          col,
+          message: `link "${url}": ${message}`,
+          severity: 'error',
+        });
+        const { anchors } = target.outline;
+        if (isDraft(target) && !isDraft(from)) yield say('that guide is a draft and is not published');
+        else if (part !== '' && !anchors.includes(part))
+          yield say(`that page has no part "${part}".${didYouMean(part, anchors)}`);
       }
     }
   },
