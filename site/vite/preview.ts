@@ -1,7 +1,7 @@
 import { createReadStream, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
-import { checkContent } from '../command/check-content.ts';
+import { checkContent, count } from '../command/check-content.ts';
 
 /** While previewing: every change in the content folder is checked and shown, and its pictures are served. */
 export function preview(dir: string, base: string): Plugin {
@@ -27,7 +27,7 @@ export function preview(dir: string, base: string): Plugin {
         // Editors save in several moves; one check is enough for all of them.
         waiting = setTimeout(async () => {
           const { errors } = await checkContent(dir);
-          console.log(errors === 0 ? 'Content holds' : `${errors} errors`);
+          console.log(errors === 0 ? 'Content holds' : count(errors, 'error'));
           for (const environment of Object.values(server.environments)) {
             environment.moduleGraph.invalidateAll();
             environment.hot.send({ type: 'full-reload' });
