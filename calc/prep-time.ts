@@ -23,8 +23,8 @@ const until = (handsMin: number, words: string): Row => ({ handsMin, waitMin: nu
 /** Work and waits of each step; waits with a figure repeat the step's own. */
 export const PREP_TIMES: Cited & { rows: Readonly<Record<PrepStepId, Row>> } = {
   rows: {
-    warm: until(2, 'until it reads warm'),
-    cool: until(1, 'until it reads cool'),
+    warm: until(2, 'until warm'),
+    cool: until(1, 'until cool'),
     inspect: hands(2),
     'wait-paint': hands(0, 5 * 24 * 60),
     'spot-test': hands(2, 10),
@@ -34,7 +34,7 @@ export const PREP_TIMES: Cited & { rows: Readonly<Record<PrepStepId, Row>> } = {
     'ipa-wipe': hands(3),
     abrade: hands(4),
     'ipa-wipe-2': hands(3),
-    seal: until(5, "the sealer's label"),
+    seal: until(5, 'by the label'),
     dry: hands(0, 5),
     'ipa-wipe-sealed': hands(3),
     'water-break': hands(2, 1),
@@ -42,7 +42,7 @@ export const PREP_TIMES: Cited & { rows: Readonly<Record<PrepStepId, Row>> } = {
     'prime-cpo': hands(2),
     'prime-universal': hands(2),
     'prime-self-etch': hands(2),
-    'flash-off': until(0, "the primer's label"),
+    'flash-off': until(0, 'by the label'),
     'test-patch': hands(5, 24 * 60),
     apply: hands(4),
     press: hands(2),

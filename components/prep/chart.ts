@@ -72,7 +72,7 @@ export function chartOf(plan: PrepPlan) {
         ].join(' '),
         spoken: [
           ...(handsMin > 0 ? [`${timeWords(handsMin)} of work`] : []),
-          ...(wait === '' ? [] : [waitMin === null ? `wait for ${wait}` : `wait ${wait}`]),
+          ...(wait === '' ? [] : [`wait ${wait}`]),
         ].join(', '),
       };
     });

@@ -131,7 +131,7 @@ function workText({ handsMin, shortWaitMin, longWaitMin, unknown }: ReturnType<t
     `About ${timeWords(handsMin)} of work`,
     ...(shortWaitMin > 0 ? [`${timeWords(shortWaitMin)} of short waits`] : []),
     ...(longWaitMin > 0 ? [`a wait of ${timeWords(longWaitMin)}`] : []),
-    ...unknown.map((words) => (words.startsWith('until') ? `a wait ${words}` : `a wait by ${words}`)),
+    ...unknown.map((words) => `a wait ${words}`),
   ];
   return `${parts.length === 1 ? parts[0] : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`} before the load time starts, for about half a metre of strip.`;
 }
