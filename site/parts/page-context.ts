@@ -2,7 +2,6 @@ import type { PageContext } from '../../components/context.ts';
 import { studyFrom } from '../../components/study.ts';
 import { base } from '../links.ts';
 import { proofOf } from '../proofs.ts';
-import { surfaceFacts } from '../schemas/surface.ts';
 import { type Guide, type Workshop, workshop } from '../workshop.ts';
 import { surfacesByUse } from './surfaces.ts';
 

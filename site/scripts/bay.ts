@@ -29,3 +29,5 @@ dark.addEventListener('change', () => {
 window.addEventListener('storage', (event) => {
   if (event.key === KEY && event.newValue !== null) root.dataset['bay'] = event.newValue;
 });
+
+export {};

@@ -32,3 +32,5 @@ if (last) {
     board.querySelector('.last-run')?.removeAttribute('hidden');
   }
 }
+
+export {};

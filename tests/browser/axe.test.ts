@@ -15,14 +15,18 @@ async function violations(page: Page, axe: (builder: AxeBuilder) => AxeBuilder):
 }
 
 describe('accessibility of every page type, on a desk by day and on a phone by night', () => {
-  it.each(pageTypes())('$type: no violation', async ({ type, path }) => {
-    const { page, context } = await visit(path, { width: 1280, bay: 'day' });
-    // the gallery shows one instrument many times, so its regions share their names
-    const off = type === 'gallery' ? ['landmark-unique'] : [];
-    expect(await violations(page, (axe) => axe.withTags(TAGS).disableRules(off)), 'day, 1280 px').toEqual([]);
-    await page.setViewportSize({ width: 390, height: 800 });
-    await page.evaluate(() => (document.documentElement.dataset['bay'] = 'night'));
-    expect(await violations(page, (axe) => axe.withRules(OF_LOOKS)), 'night, 390 px').toEqual([]);
-    await context.close();
-  });
+  it.each(pageTypes())(
+    '$type: no violation',
+    async ({ type, path }) => {
+      const { page, context } = await visit(path, { width: 1280, bay: 'day' });
+      // the gallery shows one instrument many times, so its regions share their names
+      const off = type === 'gallery' ? ['landmark-unique'] : [];
+      expect(await violations(page, (axe) => axe.withTags(TAGS).disableRules(off)), 'day, 1280 px').toEqual([]);
+      await page.setViewportSize({ width: 390, height: 800 });
+      await page.evaluate(() => (document.documentElement.dataset['bay'] = 'night'));
+      expect(await violations(page, (axe) => axe.withRules(OF_LOOKS)), 'night, 390 px').toEqual([]);
+      await context.close();
+    },
+    120_000,
+  );
 });
