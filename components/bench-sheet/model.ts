@@ -97,6 +97,8 @@ function rowOf(probe: Probe, state: string, is: State, circuit: Circuit, job: Jo
     flag: is,
     flagIcon: `#i-${is}`,
     flagText: SAYS[is],
+    // on paper an empty place says the same
+    said: is === 'unk' ? '' : SAYS[is],
   };
 }
 

@@ -1,0 +1,27 @@
+import { COMPONENT_NAMES, type ComponentName } from '../names.ts';
+
+import CardCheck from './CardCheck.astro';
+import CardHold from './CardHold.astro';
+import CardStation from './CardStation.astro';
+import CardStep from './CardStep.astro';
+import CardSteps from './CardSteps.astro';
+import CardTerm from './CardTerm.astro';
+import CardValue from './CardValue.astro';
+import None from './None.astro';
+
+/** What a card prints of a guide's own text; instruments and pictures stay out, their figures have sheets of their own. */
+const PRINTED = {
+  Station: CardStation,
+  Steps: CardSteps,
+  Step: CardStep,
+  Hold: CardHold,
+  Check: CardCheck,
+  Value: CardValue,
+  Term: CardTerm,
+} satisfies Partial<Record<ComponentName, unknown>>;
+
+/** The same guide on paper: the line, its boxes and its hold points. */
+export const cardComponents: Record<string, unknown> = {
+  ...Object.fromEntries(COMPONENT_NAMES.map((name) => [name, None])),
+  ...PRINTED,
+};
