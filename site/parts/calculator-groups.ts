@@ -5,6 +5,7 @@ export const CALCULATOR_GROUPS = [
   { id: 'battery', title: 'Battery and charging', symbol: 'battery' },
   { id: 'light', title: 'Light and camera', symbol: 'lamp' },
   { id: 'fixing', title: 'Fixing and cutting', symbol: 'tape' },
+  { id: 'joints', title: 'Joints and runs', symbol: 'join' },
 ] as const;
 type GroupId = (typeof CALCULATOR_GROUPS)[number]['id'];
 
@@ -23,6 +24,16 @@ const GROUP: Readonly<Record<string, GroupId>> = {
   'tape-hold': 'fixing',
   'wind-load': 'fixing',
   'cable-cut': 'fixing',
+  'tape-shake': 'fixing',
+  'growth-gap': 'fixing',
+  'surface-energy': 'fixing',
+  'lap-splice': 'joints',
+  'shrink-fit': 'joints',
+  'loom-size': 'joints',
+  'tie-space': 'joints',
+  'crimp-pull': 'joints',
+  'solder-heat': 'joints',
+  'ground-point': 'joints',
 };
 
 /** Group of a calculator; one that is not named stands with load, fuse and wire. */
