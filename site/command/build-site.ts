@@ -1,5 +1,6 @@
 import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { buildOffline } from '../offline/build.ts';
 import { indexSite } from '../search-index.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
@@ -32,6 +33,7 @@ export async function buildSite(options: Options): Promise<number> {
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
     await indexSite(beside.site, checked.workshop.shop.language);
+    await buildOffline({ dir: beside.site, base: options.base });
     const done = performance.now();
     writeFileSync(join(beside.site, MARKER), 'Written by Loomleaf; the next build replaces this folder.\n');
     beside.swap();

@@ -1,0 +1,75 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+import type { OfflineList } from './names.ts';
+
+/** On the device from the first visit: the frame, and what a fitter needs wherever he stands. Addresses below the base. */
+const FROM_THE_START =
+  /^(index\.html|(search|jobs|offline|guides|surfaces|lessons|terms|calculators)\/index\.html|(calculators|vehicles)\/[^/]+\/index\.html|jobs\/card\/index\.html|404\.html|_astro\/.*\.(js|css|woff2)|pagefind\/.*|synonyms\.json|bay\.js|mark\.svg|manifest\.webmanifest|icons\/.*\.png|offline\.json)$/;
+
+/** Files that never reach a reader's device by themselves. */
+const hash = (data: Buffer): string => createHash('sha256').update(data).digest('hex').slice(0, 20);
+/** Address of a file as a reader asks for it. */
+const addressOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
+
+/** Writes the worker of a built site and the list of what its pages weigh. */
+export async function buildOffline({ dir, base }: { dir: string; base: string }): Promise<void> {
+  const files = readdirSync(dir, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => statSync(join(dir, file)).isFile())
+    .sort();
+
+  const list: OfflineList = { version: '', pages: {}, images: {} };
+  for (const file of files) {
+    if (file.startsWith('images/')) list.images[file] = statSync(join(dir, file)).size;
+    if (!file.endsWith('index.html') || FROM_THE_START.test(file)) continue;
+    const html = readFileSync(join(dir, file), 'utf8');
+    const images = [...html.matchAll(/\ssrc="([^"]+)"/g)].flatMap(([, src]) =>
+      src!.startsWith(`${base}images/`) ? [src!.slice(base.length)] : [],
+    );
+    list.pages[addressOf(file)] = { bytes: Buffer.byteLength(html), images: [...new Set(images)].sort() };
+  }
+  // any change of any file is another version
+  const whole = createHash('sha256');
+  for (const file of files)
+    whole
+      .update(file)
+      .update('\0')
+      .update(readFileSync(join(dir, file)));
+  list.version = whole.digest('hex').slice(0, 20);
+  writeFileSync(join(dir, 'offline.json'), `${JSON.stringify(list)}\n`);
+
+  const entries = [...files, 'offline.json']
+    .filter((file) => FROM_THE_START.test(file))
+    .map((file) => ({
+      url: base + addressOf(file),
+      // a name with a hash of its own content never changes
+      revision: file.startsWith('_astro/') ? null : hash(readFileSync(join(dir, file))),
+    }));
+  const made = await build({
+    configFile: false,
+    root: dir,
+    publicDir: false,
+    logLevel: 'silent',
+    define: {
+      LOOMLEAF_BASE: JSON.stringify(base),
+      LOOMLEAF_FILES: JSON.stringify(entries),
+      'process.env.NODE_ENV': '"production"',
+    },
+    build: {
+      write: false,
+      target: 'es2022',
+      lib: {
+        entry: join(import.meta.dirname, 'worker.ts'),
+        formats: ['iife'],
+        name: 'worker',
+        fileName: () => 'sw.js',
+      },
+    },
+  });
+  const { output } = (Array.isArray(made) ? made[0]! : made) as { output: { type: string; code?: string }[] };
+  const code = output.find(({ type }) => type === 'chunk')?.code;
+  if (code === undefined) throw new Error('The worker of the offline site was not built: the bundler gave no code');
+  writeFileSync(join(dir, 'sw.js'), `${code}\n// ${list.version}\n`);
+}
