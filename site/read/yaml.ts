@@ -1,6 +1,7 @@
 import { type Document, isCollection, isMap, isNode, isScalar, parseDocument } from 'yaml';
 import type { z } from 'zod';
 import { complaints } from './issues.ts';
+import { readPlainYaml } from './plain-yaml.ts';
 import type { Problem, Source } from './source.ts';
 
 /** A checked YAML text: its data when the schema accepts it, and the way from a path in it to an offset in the file. */
@@ -23,18 +24,18 @@ export function readYaml<S extends z.ZodType>(
   part: { text: string; start: number; where: string } = { text: source.text, start: 0, where: '' },
 ): YamlReading<z.infer<S>> {
   const { text, start, where } = part;
+  const plain = readPlainYaml(text);
+  if (plain !== undefined) {
+    const result = schema.safeParse(plain);
+    if (result.success) return { data: result.data, raw: plain, problems: [], offsetOf: offsets(text, start) };
+  }
+
   const document: Document = parseDocument(text, { prettyErrors: false });
+  const offsetOf = offsets(text, start);
   const problems = document.errors.map((error) =>
     source.problem(start + error.pos[0], `${where}${yamlWording(error.message, text.slice(error.pos[0]))}`),
   );
-  // Parsed again when first asked: thousands of sound files then keep no tree in memory.
-  let again: Document | undefined;
-  const offsetOf = (path: readonly PropertyKey[]) => {
-    again ??= parseDocument(text, { prettyErrors: false });
-    return start + thingOffset(again, path);
-  };
   if (problems.length > 0) return { data: undefined, raw: undefined, problems, offsetOf };
-
   let raw: unknown;
   try {
     raw = document.toJS({ maxAliasCount: 20 }) ?? {};
@@ -54,6 +55,15 @@ export function readYaml<S extends z.ZodType>(
     problems.push(source.problem(start + offset, `${where}${complaint.message}`));
   }
   return { data: undefined, raw, problems, offsetOf };
+}
+
+/** Places by path. The text is parsed again when first asked: thousands of sound files then keep no tree in memory. */
+function offsets(text: string, start: number): YamlReading<unknown>['offsetOf'] {
+  let document: Document | undefined;
+  return (path) => {
+    document ??= parseDocument(text, { prettyErrors: false });
+    return start + thingOffset(document, path);
+  };
 }
 
 /** The parser's complaints that authors meet most, in their words; `text` begins where the complaint points. */
