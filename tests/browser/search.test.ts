@@ -81,8 +81,10 @@ describe('search', () => {
     await page.getByRole('searchbox').fill('lamp');
     await page.waitForTimeout(200);
     held?.();
-    await page.waitForTimeout(500);
-    expect(await page.locator('#search-status').textContent()).toContain('“lamp”');
+    const says = (): Promise<string | null> => page.locator('#search-status').textContent();
+    await page.waitForFunction(() => document.querySelector('#search-status')?.textContent?.includes('“lamp”'));
+    await page.waitForTimeout(400);
+    expect(await says()).toContain('“lamp”');
     await context.close();
   });
 
