@@ -27,7 +27,9 @@ import type { Kind } from './units.ts';
  * | `data-error="feedRunM"` | where the message about that input goes; hidden while there is none |
  * | `data-open="feedRunM"` | opens the drawer of job values at that one |
  * | `data-choose="part:K1"` | a control that makes this the page's chosen `part`; pressed again it chooses nothing. On a select, its value is chosen: `data-choose="fault"` |
- * | `data-toggle="on:side"` | a control that puts `side` into, or takes it out of, the chosen list `on` |
+ * | `data-toggle="on:side"` | a control that puts `side` into, or takes it out of, the chosen list `on`; inside `data-steps` the lists before are kept, as steps |
+ * | `data-clear="fault guess"` | a control that leaves these choices |
+ * | `data-any="hidden"` | a control that chooses a fault that shows, by chance, and leaves every other choice but the state |
  *
  * A text inside an element of class `v` or with `data-mark` is marked for four seconds when it changes, old value struck.
  */

@@ -1,7 +1,7 @@
 /** The single-fault study: every fault in every state, as it ends after the fuses have blown. */
 import { type Coverage, combinations } from './coverage.ts';
 import { BLOWS_AT_TIMES_RATING, type Fault, type FaultSet, faultsOf, patchOf } from './fault.ts';
-import type { InputState, Netlist, Solution } from './model.ts';
+import type { Element, InputState, Netlist, RelayState, Solution } from './model.ts';
 import { report } from './report.ts';
 import { type Frame, type Point, type Solver, solverOf, type Variant } from './solve.ts';
 import { affordable } from './states.ts';
@@ -17,7 +17,7 @@ export interface FaultRow {
 export interface FaultResult {
   fault: Fault;
   /** States in which a load, or the settling, differs from the sound circuit; with all loads. */
-  changed: { n: number; on: Record<string, boolean | null>; settles: boolean }[];
+  changed: { n: number; on: Readonly<Record<string, boolean | null>>; settles: boolean }[];
   /** Fuses blown, by state. */
   blown: Record<number, string[]>;
   /** Wires that stay above their limit, by state. */
@@ -85,24 +85,27 @@ export interface FaultState {
   hot: string[];
 }
 
-/** A circuit set up for looking at one fault after another, in any state. `undefined` is the sound circuit. */
+/**
+ * A circuit set up for looking at one fault after another, in any state. `undefined` is the sound circuit; `relays` are
+ * where they stand before, default all released.
+ */
 export function faultBench(netlist: Netlist | Solver): {
   solver: Solver;
   solve(
     fault: Fault | undefined,
-    state: { inputs: InputState; volts?: Record<string, number> | undefined },
+    state: { inputs: InputState; volts?: Record<string, number> | undefined; relays?: RelayState | undefined },
   ): FaultState;
 } {
   const solver = solverOf(netlist);
   const bench = new Bench(solver);
   return {
     solver,
-    solve(fault, { inputs, volts }) {
+    solve(fault, { inputs, volts, relays }) {
       if (fault === undefined) {
-        const { variant, level, cycle, hot } = bench.sound(inputs, volts);
+        const { variant, level, cycle, hot } = bench.sound(inputs, volts, relays);
         return { solution: report(solver, variant, level, cycle), blown: [], hot: bench.names(hot) };
       }
-      const { variant, level, cycle, blown, hot } = bench.run(fault, bench.sound(inputs, volts));
+      const { variant, level, cycle, blown, hot } = bench.run(fault, bench.sound(inputs, volts, relays));
       const solution = report(solver, variant, level, cycle);
       for (const load of solver.loads) if (isOpen(fault, load.id)) solution.on[load.id] = false;
       return { solution, blown: bench.names(blown), hot: bench.names(hot) };
@@ -146,12 +149,35 @@ interface Sound extends Outcome {
 
 const NONE: readonly number[] = [];
 
+/** Parts of one chain that a current may be too much for. */
+interface Limit {
+  chain: number;
+  leastA: number;
+  branches: { branch: number; limitA: number }[];
+}
+
+function limitsOf(solver: Solver, limitA: (element: Element) => number | undefined): Limit[] {
+  const limits = new Map<number, Limit>();
+  for (const element of solver.netlist.elements) {
+    const most = limitA(element);
+    if (most === undefined) continue;
+    const branch = solver.branchOf(element.id);
+    const chain = solver.chainOf(branch);
+    const limit = limits.get(chain) ?? { chain, leastA: most, branches: [] };
+    limit.leastA = Math.min(limit.leastA, most);
+    limit.branches.push({ branch, limitA: most });
+    limits.set(chain, limit);
+  }
+  return [...limits.values()];
+}
+
 /** Solves states of one circuit with faults in it, in the same memory. */
 class Bench {
   private readonly solver: Solver;
   private readonly loads: { id: string; branch: number; onFromV: number }[];
-  private readonly fuses: { branch: number; blowsA: number }[] = [];
-  private readonly wires: { branch: number; limitA: number }[] = [];
+  private readonly fuses: Limit[];
+  private readonly wires: Limit[];
+  private readonly records = new Map<number, Record<string, boolean | null>>();
   /** Variants of the fault at hand, by supply and by the fuses blown. */
   private fault: Fault | undefined;
   private readonly variants = new Map<Record<string, number> | undefined, Map<string, Variant>>();
@@ -159,23 +185,21 @@ class Bench {
   constructor(solver: Solver) {
     this.solver = solver;
     this.loads = solver.netlist.loads.map((id) => solver.loads.find((load) => load.id === id)!);
-    for (const element of solver.netlist.elements) {
-      if (element.kind === 'fuse') {
-        this.fuses.push({ branch: solver.branchOf(element.id), blowsA: BLOWS_AT_TIMES_RATING * element.ratingA });
-      } else if (element.kind === 'wire') {
-        this.wires.push({ branch: solver.branchOf(element.id), limitA: element.limitA });
-      }
-    }
+    this.fuses = limitsOf(solver, (element) =>
+      element.kind === 'fuse' ? BLOWS_AT_TIMES_RATING * element.ratingA : undefined,
+    );
+    this.wires = limitsOf(solver, (element) => (element.kind === 'wire' ? element.limitA : undefined));
   }
 
   names(branches: readonly number[]): string[] {
     return branches.map((k) => this.solver.branches[k]!.id);
   }
 
-  sound(inputs: InputState, volts: Record<string, number> | undefined): Sound {
+  /** @param relays as they stand before; default all released */
+  sound(inputs: InputState, volts: Record<string, number> | undefined, relays?: RelayState): Sound {
     const { solver } = this;
     const variant = solver.atVolts(volts);
-    const start = solver.level(variant, inputs);
+    const start = solver.level(variant, inputs, relays);
     const level = start.slice();
     const trail: Frame[] = [];
     const cycle = solver.settle(variant, level, (network, positions) => {
@@ -189,6 +213,18 @@ class Bench {
     return { ...outcome, volts, start, trail, overloaded };
   }
 
+  /** The same record for the same loads on: most faults have the same few effects. */
+  private named(on: Int8Array): Record<string, boolean | null> {
+    let key = 1;
+    for (let k = 0; k < on.length; k++) key = key * 3 + on[k]! + 1;
+    let found = Number.isSafeInteger(key) ? this.records.get(key) : undefined;
+    if (found === undefined) {
+      found = Object.fromEntries(this.loads.map(({ id }, k) => [id, on[k] === -1 ? null : on[k] === 1]));
+      this.records.set(key, found);
+    }
+    return found;
+  }
+
   /** One fault in every state. */
   study(fault: Fault, sound: readonly Sound[]): Omit<FaultResult, 'fault'> {
     const touches = this.touches(fault);
@@ -200,12 +236,7 @@ class Bench {
       const settles = outcome.cycle === undefined;
       let differs = settles !== (was.cycle === undefined);
       for (let k = 0; k < outcome.on.length; k++) if (outcome.on[k] !== was.on[k]) differs = true;
-      if (differs) {
-        const on = Object.fromEntries(
-          this.loads.map(({ id }, k) => [id, outcome.on[k] === -1 ? null : outcome.on[k] === 1]),
-        );
-        result.changed.push({ n, on, settles });
-      }
+      if (differs) result.changed.push({ n, on: this.named(outcome.on), settles });
       if (outcome.blown.length > 0) result.blown[n] = this.names(outcome.blown);
       if (outcome.hot.length > 0) result.hot[n] = this.names(outcome.hot);
     }
@@ -238,11 +269,25 @@ class Bench {
 
   /** Fuses that carry what blows them. */
   private blowing(variant: Variant, at: Point): readonly number[] {
-    let blowing: number[] | undefined;
-    for (const { branch, blowsA } of this.fuses) {
-      if (Math.abs(this.solver.currentA(variant, branch, at)) >= blowsA) (blowing ??= []).push(branch);
+    return this.beyond(this.fuses, variant, at, (currentA, limitA) => currentA >= limitA);
+  }
+
+  /** Branches of which the current is beyond their limit. */
+  private beyond(
+    limits: readonly Limit[],
+    variant: Variant,
+    at: Point,
+    isBeyond: (currentA: number, limitA: number) => boolean,
+  ): readonly number[] {
+    const { solver } = this;
+    let beyond: number[] | undefined;
+    for (const { chain, leastA, branches } of limits) {
+      if (solver.worstA(variant, chain, at) < leastA) continue;
+      for (const { branch, limitA } of branches) {
+        if (isBeyond(Math.abs(solver.currentA(variant, branch, at)), limitA)) (beyond ??= []).push(branch);
+      }
     }
-    return blowing ?? NONE;
+    return beyond === undefined ? NONE : beyond.sort((x, y) => x - y);
   }
 
   private outcome(
@@ -255,27 +300,25 @@ class Bench {
   ): Outcome {
     const { solver } = this;
     const on = new Int8Array(this.loads.length);
-    let hot: number[] | undefined;
+    let hot = NONE;
     if (cycle === undefined) {
-      this.lit(fault, end, on);
-      for (const { branch, limitA } of this.wires) {
-        if (Math.abs(solver.currentA(variant, branch, end)) > limitA) (hot ??= []).push(branch);
-      }
+      this.lit(fault, variant, level, end, on);
+      hot = this.beyond(this.wires, variant, end, (currentA, limitA) => currentA > limitA);
     } else {
-      this.lit(fault, solver.frame(variant, cycle[0]!), on);
+      this.lit(fault, variant, cycle[0]!, solver.frame(variant, cycle[0]!), on);
       const other = new Int8Array(on.length);
       for (const positions of cycle) {
-        this.lit(fault, solver.frame(variant, positions), other);
+        this.lit(fault, variant, positions, solver.frame(variant, positions), other);
         for (let k = 0; k < on.length; k++) if (other[k] !== on[k]) on[k] = -1;
       }
     }
-    return { on, blown, hot: hot ?? NONE, variant, level, cycle };
+    return { on, blown, hot, variant, level, cycle };
   }
 
-  private lit(fault: Fault | undefined, at: Point, on: Int8Array): void {
+  private lit(fault: Fault | undefined, variant: Variant, level: Uint8Array, at: Point, on: Int8Array): void {
     for (let k = 0; k < on.length; k++) {
       const { id, branch, onFromV } = this.loads[k]!;
-      const lit = Math.abs(this.solver.acrossV(branch, at.voltageV)) >= onFromV && !isOpen(fault, id);
+      const lit = Math.abs(this.solver.dropV(variant, branch, at, level)) >= onFromV && !isOpen(fault, id);
       on[k] = lit ? 1 : 0;
     }
   }
@@ -299,9 +342,8 @@ class Bench {
   /** Whether a solved network of the sound circuit would be another with the fault. */
   private touches(fault: Fault): (frame: Frame) => boolean {
     const { solver } = this;
-    const sound = solver.atVolts();
     if (fault.kind === 'short') {
-      const rank = solver.rankOf(fault.at);
+      const rank = solver.placeOf(fault.at);
       return ({ voltageV }) => rank >= 0 && Math.abs(voltageV[rank]!) >= NOTHING;
     }
     if (fault.kind === 'reversed') return () => true;
@@ -314,12 +356,13 @@ class Bench {
       return ({ level }) => forced.some(([at, position]) => level[at] !== position);
     }
     const k = solver.branchOf(fault.id);
+    const chain = solver.chainOf(k);
     if (fault.kind === 'open' || fault.kind === 'coil-open') {
-      return (frame) => Math.abs(solver.currentA(sound, k, frame)) >= NOTHING;
+      return ({ flowA }) => Math.abs(flowA[chain]!) >= NOTHING;
     }
-    if (fault.kind === 'bridged') return (frame) => Math.abs(solver.acrossV(k, frame.voltageV)) >= NOTHING;
+    if (fault.kind === 'bridged') return (frame) => Math.abs(solver.acrossV(k, frame)) >= NOTHING;
     // A welded switch: nothing new while it is made anyway, or has no voltage across it.
-    return (frame) => frame.conductance[k] === 0 && Math.abs(solver.acrossV(k, frame.voltageV)) >= NOTHING;
+    return (frame) => Math.abs(solver.acrossV(k, frame)) >= NOTHING && Math.abs(frame.flowA[chain]!) < NOTHING;
   }
 }
 

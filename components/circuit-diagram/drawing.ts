@@ -44,24 +44,25 @@ export interface DrawnPart {
   flipped: boolean;
   /** Name beside it, such as `K1` or `K1 30-87`. */
   name: string;
-  /** Value paths written under the name. */
+  /** Value paths written under the name: what it is. What it carries now comes after, as far as there is room. */
   values: string[];
   /** Terminal numbers at its upper and lower end. */
   upper: string;
   lower: string;
 }
 
-export interface Drawing extends Omit<Layout, 'parts' | 'grounds'> {
+export interface Drawing extends Omit<Layout, 'parts' | 'grounds' | 'rails'> {
   parts: DrawnPart[];
   grounds: { x: number; y: number; name: string }[];
+  rails: { node: string; x1: number; x2: number; y: number; name: string }[];
 }
 
 const SYMBOL = 48;
-const WIRE = 36;
+const WIRE = 44;
 const CONNECTOR = 48;
 
-/** Four columns fill a phone; a circuit that hangs together more widely gets what it needs. */
-const PITCH = { column: 86, columns: 4, bar: 20, margin: 4, lead: 34, tail: 16 };
+/** A column takes a symbol, its terminal numbers on the left and three lines of eight figures on the right. */
+const PITCH = { column: 112, columns: 4, bar: 40, margin: 4, lead: 34, tail: 12 };
 
 interface Described {
   edge: Edge;
@@ -95,7 +96,7 @@ function anySizes(circuit: Circuit) {
 }
 
 /** What each element of the netlist becomes on paper; several may become one symbol. */
-function describe(circuit: Circuit): { described: Described[]; rails: string[] } {
+function describe(circuit: Circuit): { described: Described[]; rails: string[]; batteries: Map<string, string> } {
   const { netlist, origin } = netlistOf(circuit, undefined, anySizes(circuit));
   const owner = (e: Element) => origin.ownerOf[e.id] ?? e.id;
   const partOf = (e: Element): Part | undefined => circuit.parts[owner(e)];
@@ -135,7 +136,7 @@ function describe(circuit: Circuit): { described: Described[]; rails: string[] }
     const part = partOf(e);
     switch (e.kind) {
       case 'source':
-        add(e, [e.p, e.n], { symbol: 'battery', owner: id, name: id, a: '+', b: '−', directed: true });
+        add(e, [e.p, e.n], { symbol: 'battery', owner: id, name: id, directed: true });
         break;
       case 'wire':
         if (id !== e.id) break; // a pigtail belongs to its load's symbol
@@ -189,13 +190,14 @@ function describe(circuit: Circuit): { described: Described[]; rails: string[] }
         const a = plus?.kind === 'wire' ? plus.a : e.a;
         const b = minus?.kind === 'wire' ? minus.b : e.b;
         const symbol = (part && LOADS[part.kind]) ?? 'load';
-        add(e, [a, b], { symbol, owner: id, name: id, values: [`${id}.currentA`] });
+        add(e, [a, b], { symbol, owner: id, name: id });
         break;
       }
     }
   }
   return {
     described: out,
+    batteries: new Map(netlist.elements.flatMap((e) => (e.kind === 'source' ? [[e.p, owner(e)] as const] : []))),
     rails: railsOf(
       netlist.elements,
       out.map((d) => d.edge),
@@ -239,9 +241,9 @@ export function drawingOf(circuit: Circuit): Drawing {
 }
 
 function draw(circuit: Circuit): Drawing {
-  const { described, rails } = describe(circuit);
+  const { described, rails, batteries } = describe(circuit);
   const graph: Graph = { edges: described.map((d) => d.edge), rails, chassis: CHASSIS };
-  const { parts, grounds, ...rest } = layout(graph, PITCH);
+  const { parts, grounds, rails: bars, ...rest } = layout(graph, PITCH);
   const of = new Map(described.map((d) => [d.edge.id, d]));
   return {
     ...rest,
@@ -258,5 +260,7 @@ function draw(circuit: Circuit): Drawing {
       };
     }),
     grounds: grounds.map((g) => ({ x: g.x, y: g.y, name: groundName(circuit, g.edge) })),
+    // several rails are told apart by their batteries
+    rails: bars.map((r) => ({ ...r, name: rails.length > 1 ? `30 ${batteries.get(r.node) ?? ''}`.trim() : '30' })),
   };
 }

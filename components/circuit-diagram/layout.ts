@@ -4,7 +4,7 @@
  * circuit such a drawing exists without any crossing. Pure, deterministic, no measurements of the page.
  */
 import { arrange, depths, spread } from './arrange.ts';
-import { chainsOf, type Graph, groupsOf, potentials } from './chains.ts';
+import { type Chain, chainsOf, type Graph, groupsOf, potentials } from './chains.ts';
 
 export type { Edge, Graph } from './chains.ts';
 
@@ -58,6 +58,43 @@ export interface Pitch {
   tail: number;
 }
 
+/** Room above a rail for its name. */
+const RAIL_Y = 24;
+/** From the chassis signs of one row to the next row's rail. */
+const ROW_GAP = 64;
+
+interface Group {
+  chains: Chain[];
+  width: number;
+}
+
+/** Rows of groups: what hangs on one rail stays together, in the first row that has room for it. */
+function rowsOf<G extends Group>(groups: G[], rails: readonly string[], columns: number): G[][] {
+  const widest = Math.max(...groups.map((g) => g.width));
+  const all = groups.reduce((sum, g) => sum + g.width, 0);
+  // one column more takes the battery beside a wide group, or all in one row, rather than a row for one path
+  const most = all <= columns + 1 ? all : Math.max(columns, widest < columns + 2 ? widest + 1 : widest);
+  const railOf = (g: G) => rails.find((r) => g.chains.some((c) => c.top === r || c.bottom === r));
+  const rows: G[][] = [];
+  const roomIn = (row: G[]) => most - row.reduce((sum, g) => sum + g.width, 0);
+  for (const rail of [...rails, undefined]) {
+    const mine = groups.filter((g) => railOf(g) === rail);
+    const width = mine.reduce((sum, g) => sum + g.width, 0);
+    const row = rows.find((each) => width <= roomIn(each));
+    if (row) row.push(...mine);
+    else {
+      const own: G[][] = [];
+      for (const g of mine) {
+        const at = own.find((each) => g.width <= roomIn(each));
+        if (at) at.push(g);
+        else own.push([g]);
+      }
+      rows.push(...own);
+    }
+  }
+  return rows;
+}
+
 /** See the head of this file. */
 export function layout(graph: Graph, pitch: Pitch): Layout {
   const level = potentials(graph);
@@ -70,16 +107,7 @@ export function layout(graph: Graph, pitch: Pitch): Layout {
     const floor = Math.max(...group.map((c) => Math.max(y.get(c.bottom)!, y.get(c.top)! + c.height)));
     return { chains: group, y, columns, width, floor };
   });
-  // Rows of groups: each in the first row that has room for it.
-  const widest = Math.max(...groups.map((g) => g.width));
-  // one column more takes the battery beside a wide group rather than on a row of its own
-  const most = Math.max(pitch.columns, widest < pitch.columns + 2 ? widest + 1 : widest);
-  const rows: (typeof groups)[] = [];
-  for (const g of groups) {
-    const row = rows.find((r) => r.reduce((sum, other) => sum + other.width, g.width) <= most);
-    if (row) row.push(g);
-    else rows.push([g]);
-  }
+  const rows = rowsOf(groups, graph.rails, pitch.columns);
   const out: Layout = {
     width: 0,
     height: 0,
@@ -91,12 +119,11 @@ export function layout(graph: Graph, pitch: Pitch): Layout {
     ends: [],
     crossings: [],
   };
-  const RAIL = 26;
-  let y0 = 20;
+  let y0 = RAIL_Y;
   for (const row of rows) {
-    const railsHere = graph.rails.filter((r) => row.some((g) => g.chains.some((c) => c.top === r || c.bottom === r)));
-    const railY = new Map(railsHere.map((r, i) => [r, y0 + i * RAIL]));
-    const head = y0 + Math.max(0, railsHere.length - 1) * RAIL;
+    // what hangs on one rail hangs on no other, so rails share a height and never cross a path
+    const railY = new Map(graph.rails.map((r) => [r, y0]));
+    const head = y0;
     const floor = head + Math.max(...row.map((g) => g.floor));
     let first = 0;
     const railX = new Map<string, number[]>();
@@ -169,17 +196,13 @@ export function layout(graph: Graph, pitch: Pitch): Layout {
     }
     const right = pitch.margin + first * pitch.column;
     for (const [node, xs] of railX) {
-      out.rails.push({
-        node,
-        x1: pitch.margin / 2,
-        x2: Math.max(...xs),
-        y: railY.get(node)!,
-      });
+      // a name stands at its left end, over the first path of the rail
+      out.rails.push({ node, x1: Math.min(...xs) - pitch.lead, x2: Math.max(...xs), y: railY.get(node)! });
       for (const x of new Set(xs)) out.dots.push({ node, x, y: railY.get(node)! });
     }
     out.width = Math.max(out.width, right + pitch.margin + pitch.tail);
-    y0 = floor + 62;
+    y0 = floor + ROW_GAP;
   }
-  out.height = y0 - 20;
+  out.height = y0 - ROW_GAP + 20;
   return out;
 }

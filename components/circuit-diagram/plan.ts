@@ -21,12 +21,13 @@ export function planOf(drawing: Drawing): Plan {
   };
 }
 
-/** Where the voltage of a node is written: at its first dot, or at the upper end of its longest line. */
+/** Where the voltage of a node is written: behind a rail's name, else over its first dot, else at its open end. */
 export function voltPlaces(drawing: Drawing): { node: string; x: number; y: number }[] {
-  const places = new Map<string, { node: string; x: number; y: number; length: number }>();
-  const rails = new Set(drawing.rails.map(({ node }) => node));
-  for (const { node, x, y } of drawing.dots)
-    if (!places.has(node) && !rails.has(node)) places.set(node, { node, x, y, length: 0 });
-  for (const { node, x, y } of drawing.ends) if (!places.has(node)) places.set(node, { node, x, y, length: 0 });
-  return [...places.values()].map(({ node, x, y }) => ({ node, x, y }));
+  const places = new Map<string, { node: string; x: number; y: number }>();
+  const put = (node: string, x: number, y: number) => {
+    if (!places.has(node)) places.set(node, { node, x, y });
+  };
+  for (const { node, x1, y, name } of drawing.rails) put(node, x1 + 8 + name.length * 8, y - 8);
+  for (const { node, x, y } of [...drawing.dots, ...drawing.ends]) put(node, x + 10, y - 9);
+  return [...places.values()];
 }

@@ -6,25 +6,33 @@ import {
   faultBench,
   faultsOf,
   type Proof,
+  type RelayState,
   type Solution,
 } from '../../calc/index.ts';
-import { listOf, textOfList } from '../chosen.ts';
+import { lastOf, listOf, stepsOf, textOfList } from '../chosen.ts';
 import type { JobContext } from '../context.ts';
 
 export interface Looked {
   /** Inputs that are on, in the circuit's order. */
   on: string[];
+  /** Steps that led here, this one last, as they are chosen; one where nothing came before. */
+  steps: string[];
   solution: Solution;
   fault: Fault | undefined;
   /** The fault in workshop words; empty where the circuit is sound. */
   faultWords: string;
   blown: string[];
   hot: string[];
+  /** The fault is one to be found: what only a meter could tell is not shown. */
+  hidden: boolean;
 }
 
 /** Name of a fault in links and choices. */
 export const faultKey = (fault: Fault): string =>
   fault.kind === 'short' ? `${fault.kind}:${fault.id}:${fault.at}` : `${fault.kind}:${fault.id}`;
+
+export const faultOfKey = (proof: Proof, key: string): Fault | undefined =>
+  key === '' ? undefined : faultsOf(proof.netlist).find((each) => faultKey(each) === key);
 
 /** Inputs that are on, as text: the choice that a control of a state makes. */
 export function onKey(circuit: Circuit, inputs: Readonly<Record<string, boolean>>): string {
@@ -39,9 +47,22 @@ function startOf(circuit: Circuit, proof: Proof): string {
   return onKey(circuit, best.inputs);
 }
 
+/** Positions of all inputs where these are on. */
+export const inputsOf = (circuit: Circuit, on: readonly string[]): Record<string, boolean> =>
+  Object.fromEntries(Object.keys(circuit.inputs).map((id) => [id, on.includes(id)]));
+
+const relaysOf = (solution: Solution): RelayState =>
+  Object.fromEntries(Object.entries(solution.energised).map(([id, energised]) => [id, energised === true]));
+
+type Bench = ReturnType<typeof faultBench>['solve'];
 // One look serves every component of the page: a view is asked for by each, and solving is not free.
-let last: { proof: Proof; on: string; fault: string; looked: Looked } | undefined;
-let bench: { proof: Proof; solve: ReturnType<typeof faultBench>['solve'] } | undefined;
+let last: { proof: Proof; on: string; fault: string; hidden: boolean; looked: Looked } | undefined;
+let bench: { proof: Proof; solve: Bench } | undefined;
+
+export function benchOf(proof: Proof): Bench {
+  if (bench?.proof !== proof) bench = { proof, solve: faultBench(proof.netlist).solve };
+  return bench.solve;
+}
 
 /** The state that the page looks at, or null where there is no circuit or it could not be worked out. */
 export function looked(job: JobContext): Looked | null {
@@ -49,23 +70,35 @@ export function looked(job: JobContext): Looked | null {
   if (circuit === null || study === null) return null;
   const { proof } = study;
   const on = chosen['on'] ?? startOf(circuit, proof);
-  const fault = chosen['fault'] ?? '';
-  if (last?.proof === proof && last.on === on && last.fault === fault) return last.looked;
-  const wanted = listOf(on);
+  const hidden = (chosen['hidden'] ?? '') !== '';
+  const fault = hidden ? chosen['hidden']! : (chosen['fault'] ?? '');
+  if (last?.proof === proof && last.on === on && last.fault === fault && last.hidden === hidden) return last.looked;
+
+  const steps = stepsOf(on);
+  const wanted = listOf(lastOf(on));
   const ids = Object.keys(circuit.inputs).filter((id) => wanted.includes(id));
-  const inputs = Object.fromEntries(Object.keys(circuit.inputs).map((id) => [id, ids.includes(id)]));
-  const found = fault === '' ? undefined : faultsOf(proof.netlist).find((each) => faultKey(each) === fault);
-  const state = proof.states.find((each) => onKey(circuit, each.inputs) === textOfList(ids));
+  const found = faultOfKey(proof, fault);
+  const state =
+    steps.length === 1 ? proof.states.find((each) => onKey(circuit, each.inputs) === textOfList(ids)) : undefined;
   let result: Looked;
   if (found === undefined && state !== undefined) {
-    result = { on: ids, solution: state.charging, fault: undefined, faultWords: '', blown: [], hot: [] };
+    const sound = { fault: undefined, faultWords: '', blown: [], hot: [], hidden };
+    result = { on: ids, steps, solution: state.charging, ...sound };
   } else {
-    if (bench?.proof !== proof) bench = { proof, solve: faultBench(proof.netlist).solve };
-    const { solution, blown, hot } = bench.solve(found, { inputs });
-    const faultWords = found === undefined ? '' : describeFault(proof.netlist, found);
-    result = { on: ids, solution, fault: found, faultWords, blown, hot };
+    const solve = benchOf(proof);
+    // where the steps only grew by some, the relays stand as the steps before left them
+    const before = last?.proof === proof && last.fault === fault && on.startsWith(`${last.on};`) ? last : undefined;
+    let relays = before ? relaysOf(before.looked.solution) : undefined;
+    let end: ReturnType<Bench> | undefined;
+    for (const step of steps.slice(before?.looked.steps.length ?? 0)) {
+      end = solve(found, { inputs: inputsOf(circuit, listOf(step)), relays });
+      relays = relaysOf(end.solution);
+    }
+    const { solution, blown, hot } = end!;
+    const faultWords = found === undefined || hidden ? '' : describeFault(proof.netlist, found);
+    result = { on: ids, steps, solution, fault: found, faultWords, blown, hot, hidden };
   }
-  last = { proof, on, fault, looked: result };
+  last = { proof, on, fault, hidden, looked: result };
   return result;
 }
 
@@ -93,6 +126,12 @@ export function inputsInWords(circuit: Circuit, on: readonly string[]): string {
   );
   const text = words.join(', ');
   return text === '' ? 'Always' : text[0]!.toUpperCase() + text.slice(1);
+}
+
+/** What led here, where something did: "Start button pressed, then start button released, stop button released". */
+export function stepsInWords(circuit: Circuit, look: Looked): string {
+  const before = look.steps.slice(-4, -1).map((step) => inputsInWords(circuit, listOf(step)));
+  return before.length === 0 ? '' : `Before: ${before.join('; then ').toLowerCase()}.`;
 }
 
 /** A load's own word: its label, else its id. */

@@ -1,5 +1,5 @@
 import { type Circuit, type RelayPart, terminalsOf } from '../../calc/index.ts';
-import { inputFields } from '../circuit-view/inputs.ts';
+import { inputFields, NO_INPUTS } from '../circuit-view/inputs.ts';
 import { inputsInWords, LIVE_A, looked } from '../circuit-view/state.ts';
 import type { Model, View } from '../contract.ts';
 import { framed } from '../instrument.ts';
@@ -34,8 +34,7 @@ export const model = (({ of }, job) => {
     return {
       ...framed(job, { ...frame, flag: 'unk', flagText: 'Not worked out', spokenValue: 'not worked out' }),
       ...base,
-      inputs: [],
-      nowOn: '',
+      ...NO_INPUTS,
       state: '',
       rows: terminals.map(
         (name): View => ({ name, meaning: meaning(part, name), wired: wiredTo(circuit, of, name), now: '' }),
@@ -66,7 +65,7 @@ export const model = (({ of }, job) => {
       spokenValue: `${flagText.toLowerCase()}, ${current}`,
     }),
     ...base,
-    ...inputFields(circuit, look.on),
+    ...inputFields(circuit, look),
     ...Object.fromEntries(terminals.map((name) => [`v${name}`, volts(name)])),
     coil: amps(of) > LIVE_A ? 'live' : 'dead',
     com: carried === '' ? 'dead' : 'live',

@@ -1,5 +1,7 @@
-import { listOf, NONE, textOfList } from '../chosen.ts';
+import { lastOf, listOf, NONE, textOfList, withStep } from '../chosen.ts';
 import type { Page } from './page.ts';
+
+const PRESSED = '[data-choose], [data-toggle], [data-clear], [data-any]';
 
 /** Controls that say what the reader is looking at: a state of the circuit, a part, a fault. */
 export function wireChoices(page: Page): void {
@@ -23,23 +25,33 @@ export function wireChoices(page: Page): void {
       set(name, now === (value || NONE) ? '' : value || NONE);
       return true;
     }
+    const clear = control.getAttribute('data-clear');
+    if (clear !== null) {
+      const next = { ...page.chosen.peek() };
+      for (const name of clear.split(' ')) delete next[name];
+      page.chosen.value = next;
+      return true;
+    }
+    const any = control.getAttribute('data-any');
+    if (any !== null) {
+      const from = [...document.querySelectorAll<HTMLOptionElement>(`select[data-choose="fault"] option[data-seen]`)];
+      const one = from[Math.floor(Math.random() * from.length)];
+      if (one !== undefined) page.chosen.value = { on: page.chosen.peek()['on'] ?? NONE, [any]: one.value };
+      return true;
+    }
     if (toggle !== null) {
       const [name, value] = pair(toggle);
-      const list = listOf(page.chosen.peek()[name] ?? control.closest('[data-now]')?.getAttribute('data-now') ?? '');
-      const next = list.includes(value) ? list.filter((each) => each !== value) : [...list, value];
-      set(name, textOfList(next));
+      const now = page.chosen.peek()[name] ?? control.closest('[data-now]')?.getAttribute('data-now') ?? '';
+      const list = listOf(lastOf(now));
+      const next = textOfList(list.includes(value) ? list.filter((each) => each !== value) : [...list, value]);
+      // an input that moves leaves the relays where the steps before put them
+      set(name, control.closest('[data-steps]') === null ? next : withStep(now, next));
       return true;
     }
     return false;
   };
   document.addEventListener('click', (event) => {
-    const control = event.target instanceof Element ? event.target.closest('[data-choose], [data-toggle]') : null;
-    if (control !== null && press(control)) event.preventDefault();
-  });
-  // shapes of a drawing are no buttons: Enter and Space press them
-  document.addEventListener('keydown', (event) => {
-    if (event.key !== 'Enter' && event.key !== ' ') return;
-    const control = event.target instanceof SVGElement ? event.target.closest('[data-choose], [data-toggle]') : null;
+    const control = event.target instanceof Element ? event.target.closest(PRESSED) : null;
     if (control !== null && press(control)) event.preventDefault();
   });
   for (const select of document.querySelectorAll<HTMLSelectElement>('select[data-choose]')) {

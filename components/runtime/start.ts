@@ -7,7 +7,8 @@ import { live } from './live.ts';
  * page is ready.
  */
 const FIRST = ['pointerdown', 'keydown', 'focusin', 'input', 'hashchange'];
-const CONTROLS = '[data-stepper], [data-reset], [data-open], [data-choose], [data-toggle], [data-set]';
+const CONTROLS =
+  '[data-stepper], [data-reset], [data-open], [data-choose], [data-toggle], [data-clear], [data-any], [data-set]';
 
 const has = (key: string): boolean => {
   try {
