@@ -1,4 +1,5 @@
 /** Reads a netlist into branches and numbered nodes, refusing what cannot be meant. */
+import { type Chain, chainsOf } from './chains.ts';
 import { type Armature, type Branch, kindOf } from './elements/index.ts';
 import { type Plan, planElimination } from './matrix.ts';
 import { CHASSIS, type Netlist, type Node } from './model.ts';
@@ -7,13 +8,14 @@ export interface Compiled {
   branches: Branch[];
   armatures: Armature[];
   loads: { id: string; branch: number; onFromV: number; wanted: boolean }[];
-  /** Every node but the chassis, by rank of elimination. */
+  chains: Chain[];
+  /** Every node but the chassis: first the joints, by rank of elimination, then those inside chains. */
   nodes: Node[];
   plan: Plan;
   /** Number of a branch by id; throws for an unknown one. */
   branchOf(id: string): number;
-  /** Rank of a node, -1 for the chassis; throws for an unknown one. */
-  rankOf(node: Node): number;
+  /** Place of a node in `nodes`, -1 for the chassis; throws for an unknown one. */
+  placeOf(node: Node): number;
 }
 
 /** The first few of many names, for a message. */
@@ -27,7 +29,7 @@ export function compile(netlist: Netlist): Compiled {
   const armatures: Armature[] = [];
   const index = new Map<string, number>();
   const onFromV = new Map<string, number>();
-  const numberOf = new Map<Node, number>();
+  const nodeNames = new Set<Node>();
   for (const element of netlist.elements) {
     const kind = kindOf(element);
     kind.check(element);
@@ -35,7 +37,7 @@ export function compile(netlist: Netlist): Compiled {
       if (typeof node !== 'string' || node === '') {
         throw new TypeError(`${element.id}: unexpected node ${String(node)} at terminal ${name}, expected a name`);
       }
-      if (node !== CHASSIS && !numberOf.has(node)) numberOf.set(node, numberOf.size);
+      if (node !== CHASSIS) nodeNames.add(node);
     }
     for (const branch of kind.branches(element)) {
       if (index.has(branch.id)) throw new RangeError(`${netlist.id}: two elements are called ${branch.id}`);
@@ -49,16 +51,31 @@ export function compile(netlist: Netlist): Compiled {
   }
   refuseIdealLoops(branches);
 
-  const edges: [number, number][] = [];
-  for (const { a, b } of branches) if (a !== CHASSIS && b !== CHASSIS) edges.push([numberOf.get(a)!, numberOf.get(b)!]);
-  const steady = new Uint8Array(numberOf.size).fill(1);
-  for (const { a, b, closedBy, fromV, chordS } of branches) {
-    if (closedBy === undefined && fromV === undefined && chordS === undefined) continue;
-    for (const node of [a, b]) if (node !== CHASSIS) steady[numberOf.get(node)!] = 0;
+  // A load that may carry nothing at a voltage must have that voltage at hand.
+  const alone = new Set<number>();
+  for (const [k, branch] of branches.entries()) {
+    if (branch.chordS !== undefined || (branch.fromV !== undefined && onFromV.has(branch.id))) alone.add(k);
   }
-  const plan = planElimination(numberOf.size, edges, steady);
-  const nodes: Node[] = new Array(numberOf.size);
-  for (const [node, number] of numberOf) nodes[plan.rank[number]!] = node;
+  const chains = chainsOf(branches, alone);
+  const inside = new Set(chains.flatMap((chain) => chain.between));
+  const joints = [...nodeNames].filter((node) => !inside.has(node));
+  const joint = new Map(joints.map((node, number) => [node, number]));
+  const edges: [number, number][] = [];
+  const steady = new Uint8Array(joints.length).fill(1);
+  for (const { from, to, links } of chains) {
+    const [a, b] = [joint.get(from), joint.get(to)];
+    if (a !== undefined && b !== undefined) edges.push([a, b]);
+    const changes = links.some(({ branch }) => {
+      const { closedBy, fromV, chordS } = branches[branch]!;
+      return closedBy !== undefined || fromV !== undefined || chordS !== undefined;
+    });
+    if (changes) for (const end of [a, b]) if (end !== undefined) steady[end] = 0;
+  }
+  const plan = planElimination(joints.length, edges, steady);
+  const nodes: Node[] = new Array(joints.length);
+  for (const [number, node] of joints.entries()) nodes[plan.rank[number]!] = node;
+  nodes.push(...inside);
+  const place = new Map(nodes.map((node, index) => [node, index]));
 
   const wanted = new Set(netlist.loads);
   for (const id of wanted) {
@@ -69,6 +86,7 @@ export function compile(netlist: Netlist): Compiled {
     branches,
     armatures,
     loads: [...onFromV].map(([id, volts]) => ({ id, branch: index.get(id)!, onFromV: volts, wanted: wanted.has(id) })),
+    chains,
     nodes,
     plan,
     branchOf(id) {
@@ -78,13 +96,13 @@ export function compile(netlist: Netlist): Compiled {
       }
       return found;
     },
-    rankOf(node) {
+    placeOf(node) {
       if (node === CHASSIS) return -1;
-      const found = numberOf.get(node);
+      const found = place.get(node);
       if (found === undefined) {
-        throw new RangeError(`${netlist.id}: unexpected node "${node}", expected one of ${list([...numberOf.keys()])}`);
+        throw new RangeError(`${netlist.id}: unexpected node "${node}", expected one of ${list([...nodeNames])}`);
       }
-      return plan.rank[found]!;
+      return found;
     },
   };
 }

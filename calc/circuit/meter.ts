@@ -51,7 +51,7 @@ const METER_ID = 'ohmmeter';
  */
 export function ohms(solution: Solution, netlist: Netlist | Solver, probes: { from: Node; to: Node }): number {
   const solver = solverOf(netlist);
-  for (const node of [probes.from, probes.to]) solver.rankOf(node);
+  for (const node of [probes.from, probes.to]) solver.placeOf(node);
   if (probes.from === probes.to) return 0;
   const elements: Element[] = [];
   for (const element of solver.netlist.elements) {

@@ -32,7 +32,7 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     solution.currentA[branch.id] = branch.emfV === undefined || currentA === 0 ? currentA : -currentA;
   }
   for (const load of solver.loads) {
-    const across = frames.map((frame) => solver.acrossV(load.branch, frame.voltageV));
+    const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
     const on = across.map((voltageV) => Math.abs(voltageV) >= load.onFromV);
     solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
     solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
@@ -41,6 +41,13 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
   solution.floating = solution.islands.flat();
   if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
   return solution;
+}
+
+/** Whether both ends hang on the same: between two that float there is no voltage to speak of. */
+function tied(solver: Solver, branch: number, frame: Frame): boolean {
+  const { a, b } = solver.branches[branch]!;
+  const partAt = (node: Node) => (node === CHASSIS ? -1 : frame.part[solver.placeOf(node)]!);
+  return partAt(a) === partAt(b);
 }
 
 function islandsOf(solver: Solver, frame: Frame): Node[][] {

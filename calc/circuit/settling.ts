@@ -23,7 +23,7 @@ export function whyItDoesNotSettle(solver: Solver, variant: Variant, cycle: read
       const returns = there.next[k - solver.inputCount] === level[k];
       if (!wants || !returns) continue;
       const [released, pulled] = level[k] === 0 ? [here, there] : [there, here];
-      const volts = (frame: typeof here) => Math.abs(solver.acrossV(coil, frame.voltageV)).toFixed(1);
+      const volts = (frame: typeof here) => Math.abs(solver.acrossV(coil, frame)).toFixed(1);
       return `does not settle: ${solver.levelIds[k]} drops its own supply (coil at ${volts(released)} V released, ${volts(pulled)} V pulled in)`;
     }
   }

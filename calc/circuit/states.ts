@@ -66,7 +66,7 @@ export function affordable(solver: Solver, repeats: number, most = MOST_COMBINAT
 }
 
 function affordablePoints(solver: Solver): number {
-  return MOST_WORK / (solver.cost + 10 * solver.branches.length);
+  return MOST_WORK / solver.cost;
 }
 
 /**
