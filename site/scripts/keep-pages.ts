@@ -46,7 +46,7 @@ export async function joinKeep(box: HTMLElement, base: string): Promise<void> {
   };
   const list = await offlineList(base);
   if (!list) return;
-  const paths = (JSON.parse(box.dataset['keep'] ?? '[]') as string[]).filter((path) => list.pages[path]);
+  const paths = (JSON.parse(box.dataset['keepPages'] ?? '[]') as string[]).filter((path) => list.pages[path]);
   const images = [...new Set(paths.flatMap((path) => list.pages[path]!.images))];
   const weight = (each: string): number => list.pages[each]?.bytes ?? list.images[each] ?? 0;
   const all = [...paths, ...images];

@@ -58,6 +58,6 @@ if (import.meta.env.PROD && 'serviceWorker' in navigator) {
     setTimeout(() => register().catch(() => undefined), 1500);
   });
 }
-const keep = document.querySelector<HTMLElement>('[data-keep]');
+const keep = document.querySelector<HTMLElement>('[data-keep-pages]');
 if (keep !== null && 'caches' in window && 'serviceWorker' in navigator)
   void import('./keep-pages.ts').then(({ joinKeep }) => joinKeep(keep, base));
