@@ -10,6 +10,9 @@ import GaugeChooser from './gauge-chooser/GaugeChooser.astro';
 import Check from './hold/Check.astro';
 import Hold from './hold/Hold.astro';
 import JobValues from './job-values/JobValues.astro';
+import PadHeat from './lesson/PadHeat.astro';
+import PadLay from './lesson/PadLay.astro';
+import WettingDrop from './lesson/WettingDrop.astro';
 import LessonLink from './lesson-link/LessonLink.astro';
 import Meter from './meter/Meter.astro';
 import type { ComponentName } from './names.ts';
@@ -50,6 +53,9 @@ export const components = {
   BenchSheet,
   Meter,
   PartsList,
+  PadHeat,
+  PadLay,
   PrepSelector,
   PrepSteps,
+  WettingDrop,
 } satisfies Record<ComponentName, unknown>;

@@ -18,6 +18,9 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   BenchSheet: () => import('./bench-sheet/model.ts'),
   Meter: () => import('./meter/model.ts'),
   PartsList: () => import('./parts-list/model.ts'),
+  PadHeat: () => import('./lesson/pad-heat.ts'),
+  PadLay: () => import('./lesson/pad-lay.ts'),
+  WettingDrop: () => import('./lesson/wetting-drop.ts'),
   PrepSelector: () => import('./prep/model.ts'),
   Value: () => import('./value/model.ts'),
 };

@@ -14,6 +14,8 @@ export const COMPONENT_NAMES = [
   'LessonLink',
   'Meter',
   'Note',
+  'PadHeat',
+  'PadLay',
   'PartsList',
   'PrepSelector',
   'PrepSteps',
@@ -25,6 +27,7 @@ export const COMPONENT_NAMES = [
   'Term',
   'TruthTable',
   'Value',
+  'WettingDrop',
 ] as const;
 export type ComponentName = (typeof COMPONENT_NAMES)[number];
 

@@ -9,6 +9,7 @@ import { props as fuseSizer } from './fuse-sizer/props.ts';
 import { props as gaugeChooser } from './gauge-chooser/props.ts';
 import { check, hold } from './hold/props.ts';
 import { props as jobValues } from './job-values/props.ts';
+import { tryOut } from './lesson/props.ts';
 import { props as lessonLink } from './lesson-link/props.ts';
 import { props as meter } from './meter/props.ts';
 import type { ComponentName } from './names.ts';
@@ -79,6 +80,9 @@ export const schemas: Readonly<Record<ComponentName, ComponentRule>> = {
   BenchSheet: { props: benchSheet, children: 'none', circuit: 'always' },
   Meter: { props: meter, children: 'none', circuit: 'always' },
   PartsList: { props: partsList, children: 'none', circuit: 'always' },
+  PadHeat: { props: tryOut, children: 'none' },
+  PadLay: { props: tryOut, children: 'none' },
+  WettingDrop: { props: tryOut, children: 'none' },
   PrepSelector: { props: prepSelector, children: 'none', refers: { surface: 'surface' } },
   PrepSteps: { props: prepSteps, children: 'none', refers: { surface: 'surface' } },
   Value: { props: value, children: 'none', refers: { of: 'value' }, circuit: 'always' },
