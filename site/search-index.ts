@@ -1,33 +1,53 @@
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
-import { join, sep } from 'node:path';
-import { close, createIndex } from 'pagefind';
+import { readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { close, createIndex, type PagefindIndex } from 'pagefind';
 import { searchText } from './search-text.ts';
 
 /** Files of the search tool's own interface, which the site does not use. */
 const INTERFACE = /ui\.(js|css)$|^pagefind-highlight\.js$/;
-const AT_ONCE = 64;
 
-/** Indexes a built site for its search page. Pages say with `data-pagefind-body` what of them is found. */
-export async function indexSite(dir: string, language: string): Promise<void> {
-  try {
+/**
+ * The index of the search page, made while the pages are made: each is handed over as soon as it is rendered, and is read
+ * by the search tool's own process beside the next one.
+ */
+export class SearchIndex {
+  readonly #index: PagefindIndex;
+  readonly #adding: Promise<void>[] = [];
+
+  private constructor(index: PagefindIndex) {
+    this.#index = index;
+  }
+
+  static async open(language: string): Promise<SearchIndex> {
     const { index, errors } = await createIndex({ forceLanguage: language.split('-')[0] ?? 'en' });
     if (!index) throw new Error(errors.join('\n'));
-    const files = readdirSync(dir, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.html'));
-    files.sort();
-    for (let at = 0; at < files.length; at += AT_ONCE) {
-      const adding = files.slice(at, at + AT_ONCE).flatMap((file) => {
-        const content = searchText(readFileSync(join(dir, file), 'utf8'));
-        return content === undefined ? [] : [index.addHTMLFile({ sourcePath: file.split(sep).join('/'), content })];
-      });
-      // These calls do not throw; they say in `errors` what went wrong.
-      for (const added of await Promise.all(adding))
-        if (added.errors.length > 0) throw new Error(added.errors.join('\n'));
-    }
-    const written = await index.writeFiles({ outputPath: join(dir, 'pagefind') });
-    if (written.errors.length > 0) throw new Error(written.errors.join('\n'));
-  } finally {
+    return new SearchIndex(index);
+  }
+
+  /** Takes one page. It says with `data-pagefind-body` what of it is found; a page without it is left out. */
+  add(path: string, html: string): void {
+    const content = searchText(html);
+    if (content === undefined) return;
+    const sourcePath = `${path.replace(/^\/|\/$/g, '')}/index.html`.replace(/^\//, '');
+    this.#adding.push(this.#index.addHTMLFile({ sourcePath, content }).then(whole));
+  }
+
+  /** Writes the index of all pages taken so far into a built site. */
+  async write(dir: string): Promise<void> {
+    await Promise.all(this.#adding);
+    const folder = join(dir, 'pagefind');
+    await this.#index.writeFiles({ outputPath: folder }).then(whole);
+    for (const name of readdirSync(folder)) if (INTERFACE.test(name)) rmSync(join(folder, name));
+  }
+
+  /** Ends the search tool's process, whatever became of the index. */
+  async close(): Promise<void> {
+    await Promise.allSettled(this.#adding);
     await close();
   }
-  const folder = join(dir, 'pagefind');
-  for (const name of readdirSync(folder)) if (INTERFACE.test(name)) rmSync(join(folder, name));
+}
+
+/** The tool does not throw; it says in `errors` what went wrong. */
+function whole({ errors }: { errors: string[] }): void {
+  if (errors.length > 0) throw new Error(errors.join('\n'));
 }

@@ -1,7 +1,8 @@
 import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildOffline } from '../offline/build.ts';
-import { indexSite } from '../search-index.ts';
+import { takeRendered } from '../rendered.ts';
+import { SearchIndex } from '../search-index.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
 import { buildBeside } from './swap.ts';
@@ -25,14 +26,18 @@ export async function buildSite(options: Options): Promise<number> {
   };
   const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
   for (const signal of signals) process.on(signal, stop);
+  let search: SearchIndex | undefined;
   try {
     const pagesFrom = performance.now();
+    search = await SearchIndex.open(checked.workshop.shop.language);
+    const index = search;
+    takeRendered((path, html) => index.add(path, html));
     await buildPages(options, beside.site, beside.cache);
     const pictures = join(options.content, 'images');
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
-    await indexSite(beside.site, checked.workshop.shop.language);
+    await index.write(beside.site);
     await buildOffline({ dir: beside.site, base: options.base });
     const done = performance.now();
     writeFileSync(join(beside.site, MARKER), 'Written by Loomleaf; the next build replaces this folder.\n');
@@ -46,6 +51,8 @@ export async function buildSite(options: Options): Promise<number> {
     console.error(`Not built: ${options.out} is as it was`);
     return 1;
   } finally {
+    takeRendered(undefined);
+    await search?.close();
     for (const signal of signals) process.off(signal, stop);
     beside.clear();
   }
