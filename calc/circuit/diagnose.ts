@@ -2,7 +2,7 @@
 import { combinations } from './coverage.ts';
 import { describeFault, type Fault, type FaultSet, faultBench, faultsOf } from './faults.ts';
 import { meterReading } from './meter.ts';
-import { CHASSIS, type InputState, type Netlist, type Node, type Solution } from './model.ts';
+import { CHASSIS, type InputState, type Netlist, type Node, type RelayState, type Solution } from './model.ts';
 import { type Solver, solverOf } from './solve.ts';
 
 /** What was looked at: a load (its volts, or whether it is on), a current through an element, or volts between two points. */
@@ -11,6 +11,8 @@ export type Measured = { load: string } | { amps: string } | { from: Node; to: N
 export interface Reading {
   inputs: InputState;
   volts?: Record<string, number> | undefined;
+  /** Where the relays stood before, in a circuit that remembers; default all released. */
+  relays?: RelayState | undefined;
   of: Measured;
   /** Volts or amps; for a load also just on or off. Standby current is the amps of a source with everything off. */
   is: number | boolean;
@@ -68,7 +70,7 @@ export function diagnose(
     const contradicts: Suspect['contradicts'] = [];
     const solved = new Map<string, Solution>();
     for (const [index, reading] of readings.entries()) {
-      const key = JSON.stringify([reading.inputs, reading.volts]);
+      const key = JSON.stringify([reading.inputs, reading.volts, reading.relays]);
       const solution = solved.get(key) ?? bench.solve(fault, reading).solution;
       solved.set(key, solution);
       const expected =

@@ -318,7 +318,11 @@ class Bench {
   private lit(fault: Fault | undefined, variant: Variant, level: Uint8Array, at: Point, on: Int8Array): void {
     for (let k = 0; k < on.length; k++) {
       const { id, branch, onFromV } = this.loads[k]!;
-      const lit = Math.abs(this.solver.dropV(variant, branch, at, level)) >= onFromV && !isOpen(fault, id);
+      // a strip beyond a break keeps whatever voltage its loose end had: what takes no current is not on
+      const lit =
+        Math.abs(this.solver.dropV(variant, branch, at, level)) >= onFromV &&
+        Math.abs(this.solver.currentA(variant, branch, at)) > NOTHING &&
+        !isOpen(fault, id);
       on[k] = lit ? 1 : 0;
     }
   }

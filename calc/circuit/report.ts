@@ -33,7 +33,11 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
   }
   for (const load of solver.loads) {
     const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
-    const on = across.map((voltageV) => Math.abs(voltageV) >= load.onFromV);
+    // volts alone light nothing: a strip the wrong way round takes no current
+    const on = across.map(
+      (voltageV, n) =>
+        Math.abs(voltageV) >= load.onFromV && Math.abs(solver.currentA(variant, load.branch, frames[n]!)) > NOTHING_A,
+    );
     solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
     solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
   }
@@ -42,6 +46,9 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
   if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
   return solution;
 }
+
+/** Current that is none [A]. */
+const NOTHING_A = 1e-10;
 
 /** Whether both ends hang on the same: between two that float there is no voltage to speak of. */
 function tied(solver: Solver, branch: number, frame: Frame): boolean {

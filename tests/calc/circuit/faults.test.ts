@@ -255,3 +255,34 @@ describe('diagnosis', () => {
     ]);
   });
 });
+
+describe('loads that an electronic part keeps from ground', () => {
+  const strips = netlist(
+    source('bat', 'b', '0', 13.8, 0.01),
+    fuse('f1', 'b', 'f1b', 10),
+    contact('s', 'f1b', 'k86'),
+    relay('k', 'k86', '0', 'f1b', 'k87'),
+    wire('w1', 'k87', 'lp'),
+    lamp('l', 'lp', 'lm', 1, { model: 'strip', groupV: 8 }),
+    wire('w2', 'lm', '0'),
+    lamp('l2', 'b', '0', 1, { model: 'strip', groupV: 8 }),
+  );
+
+  test('a strip beyond a break is off, in the study as in one state solved for itself', () => {
+    const { rows, results } = singleFaults(strips);
+    const bench = faultBench(strips);
+    for (const { fault, changed } of results) {
+      for (const { n, inputs } of rows) {
+        const sound = bench.solve(undefined, { inputs }).solution;
+        const { solution } = bench.solve(fault, { inputs });
+        const studied = changed.find((each) => each.n === n)?.on ?? sound.on;
+        for (const id of strips.loads)
+          expect(studied[id], `${describeFault(strips, fault)}, ${JSON.stringify(inputs)}, ${id}`).toBe(
+            solution.on[id],
+          );
+      }
+    }
+    const broken = results.find(({ fault }) => fault.kind === 'open' && fault.id === 'f1')!;
+    expect(broken.changed.map(({ on }) => on)).toEqual([{ l: false, l2: true }]);
+  });
+});
