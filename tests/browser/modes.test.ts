@@ -75,5 +75,5 @@ describe('ways of reading', () => {
       await context.close();
     }
     console.log(`sheets of A4: ${counts.join(', ')}`);
-  });
+  }, 120_000);
 });
