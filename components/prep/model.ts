@@ -73,14 +73,14 @@ export function model(props: PrepProps, job: JobContext) {
   });
   const { flag, flagText, reasons, cautions, steps, source } = planFields(plan);
   const { times, chart } = chartOf(plan);
-  const answer = answerOf(plan);
+  const { answerSpoken, ...answer } = answerOf(plan);
   return {
     ...framed(job, {
       flag,
       flagText,
       source,
       spokenName: surface.name,
-      spokenValue: `${flagText}. ${answer.answerSpoken}`,
+      spokenValue: `${flagText}. ${answerSpoken}`,
     }),
     ...answer,
     ...finderView(props, local, surface),

@@ -8,6 +8,7 @@ import { galleryCases } from '../../components/gallery.ts';
 import { loadModel, models } from '../../components/models.ts';
 import { COMPONENT_NAMES, INNER_NAMES } from '../../components/names.ts';
 import { schemas } from '../../components/schemas.ts';
+import { surfaces } from '../calc/materials/surfaces.ts';
 
 const ROOM = join(import.meta.dirname, '../../components');
 const read = (file: string): string => readFileSync(join(ROOM, file), 'utf8');
@@ -61,6 +62,10 @@ const SUBJECTS: [string, string, { props: unknown; job: JobContext }[]][] = [
   ['Value', 'value/Value.astro', withJob('Value')],
   ['JobValue', 'job-values/JobValueRow.astro', withJob('JobValueRow')],
   ['Station', 'station/Station.astro', [{ props: { id: 'cable', title: 'Cable', wire: 'W2' }, job: cargo }]],
+  ['PadHeat', 'lesson/PadHeat.astro', [{ props: {}, job: free }]],
+  ['PadLay', 'lesson/PadLay.astro', [{ props: {}, job: { ...free, local: { stripMm: 6 } } }]],
+  ['WettingDrop', 'lesson/WettingDrop.astro', [{ props: {}, job: free }]],
+  ['PrepSelector', 'prep/PrepSelector.astro', [{ props: { facts: surfaces }, job: free }]],
   ...CALCULATOR_IDS.map((id): [string, string, { props: unknown; job: JobContext }[]] => [
     `Calculator/${id}`,
     'calculators/Calculator.astro',
