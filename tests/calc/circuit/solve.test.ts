@@ -84,6 +84,12 @@ describe('what hangs loose', () => {
     expect(solution.on['l']).toBe(true);
   });
 
+  test('a load that carries nothing between two islands has no voltage to speak of', () => {
+    const strip = lamp('l', 'p', '0', 1, { model: 'strip', groupV: 30 });
+    const loose = netlist(source('bat', 'p', 'n', 24, 1), resistor('r', 'p', 'n', 5), strip);
+    expect(solveState(loose, {})).toMatchObject({ loadV: { l: 0 }, on: { l: false } });
+  });
+
   test('two loose islands are told apart', () => {
     const solution = solveState(
       netlist(
