@@ -70,6 +70,8 @@ export interface VisitOptions {
   touch?: boolean;
   reducedMotion?: boolean;
   forcedColours?: boolean;
+  /** Lets the page's worker keep the site on the device; otherwise each visit is a first one. */
+  offline?: boolean;
 }
 
 /** Starts browser and server for a file's tests and stops them after. Call once, at the top. */
@@ -107,11 +109,14 @@ export function demonstration(): {
         hasTouch: options.touch ?? false,
         reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
         forcedColors: options.forcedColours ? 'active' : 'none',
+        serviceWorkers: options.offline ? 'allow' : 'block',
       });
       const page = await context.newPage();
       const visit: Visit = { page, context, faults: [], requests: [], address: (at) => origin + at };
       visits.push(visit);
       page.on('console', (message) => {
+        // the browser's driver says so itself where workers are kept out
+        if (message.text().startsWith('Service Worker registration blocked')) return;
         if (['error', 'warning'].includes(message.type())) visit.faults.push(`${path}: ${message.text()}`);
       });
       page.on('pageerror', (error) => visit.faults.push(`${path}: ${error.message}`));
