@@ -40,7 +40,7 @@ describe('adding is adding one file', () => {
     const content = join(dir, 'content');
     cpSync(CONTENT, content, { recursive: true });
     add(content, 'vehicles', 'panel-van.yaml', 'milk-float.yaml', /^name: .*$/m, 'name: Milk float');
-    add(content, 'surfaces', 'painted-steel.yaml', 'milk-crate.yaml', /^name: .*$/m, 'name: Milk crate');
+    add(content, 'surfaces', 'glass.yaml', 'milk-crate.yaml', /^name: .*$/m, 'name: Milk crate');
     add(content, 'guides', 'cargo-work-light.mdx', 'milk-light.mdx', /^number: .*$/m, "number: '98765'", (text) =>
       text.replace(/^vehicles: .*$/m, 'vehicles: [milk-float]').replace(/^surfaces: .*$/m, 'surfaces: [milk-crate]'),
     );
