@@ -31,7 +31,10 @@ function bindElement(element: Element, changed: Changed, updates: Update[]): voi
       if (value === before) return;
       const now = textOf(value);
       if (now === before) return;
-      element.textContent = now;
+      // one text node is written over; anything else (none, or several) is replaced by one
+      const only = element.firstChild;
+      if (only instanceof Text && only.nextSibling === null) only.data = now;
+      else element.textContent = now;
       changed(element, before);
       before = now;
     });

@@ -21,7 +21,6 @@ export function marker(): { changed: (element: Element, before: string) => void;
     clearTimeout(mark.timer);
     mark.old?.remove();
     number.classList.remove('was');
-    setWord(number, false);
     marks.delete(number);
     seen.unobserve(number);
   };
@@ -34,33 +33,49 @@ export function marker(): { changed: (element: Element, before: string) => void;
     }
   });
 
+  const mark = (number: Element, before: string): void => {
+    const known = marks.get(number);
+    if (known !== undefined) {
+      clearTimeout(known.timer);
+      if (textOf(number) === known.before) clear(number);
+      else {
+        seen.unobserve(number);
+        seen.observe(number);
+      }
+      return;
+    }
+    let old: Element | null = null;
+    if (number.classList.contains('v')) {
+      old = document.createElement('s');
+      old.textContent = before;
+      old.setAttribute('aria-hidden', 'true'); // what changed is said once, by the live region
+      number.prepend(old);
+    }
+    // a class and no attribute: rules that look for a state in what is inside would be tried again for every number
+    number.classList.add('was');
+    marks.set(number, { before, old, timer: 0 });
+    seen.observe(number);
+  };
+
+  // numbers first, marks with the next frame: a change waits for nothing that is not a number
+  let waiting = new Map<Element, string>();
+  const markAll = (): void => {
+    const list = waiting;
+    waiting = new Map();
+    for (const [element, before] of list) {
+      const number = element.closest('.v, .read > b, [data-mark]');
+      if (number !== null && element.isConnected) mark(number, before);
+    }
+  };
+
   return {
     changed(element, before) {
-      const number = element.closest('.v, .read > b, [data-mark]');
       // the unit beside a number is no number of its own
-      if (number === null || before === '' || element.matches('i, .u, .vh')) return;
+      if (before === '' || element.matches('i, .u, .vh')) return;
+      if (element.closest('.v, .read > b, [data-mark]') === null) return;
       moved += 1;
-      const mark = marks.get(number);
-      if (mark !== undefined) {
-        clearTimeout(mark.timer);
-        if (element.textContent === mark.before) clear(number);
-        else {
-          seen.unobserve(number);
-          seen.observe(number);
-        }
-        return;
-      }
-      let old: Element | null = null;
-      if (number.classList.contains('v')) {
-        old = document.createElement('s');
-        old.textContent = before;
-        old.setAttribute('aria-hidden', 'true'); // what changed is said once, by the live region
-        number.prepend(old);
-      }
-      number.classList.add('was');
-      setWord(number, true);
-      marks.set(number, { before, old, timer: 0 });
-      seen.observe(number);
+      if (waiting.size === 0) requestAnimationFrame(markAll);
+      if (!waiting.has(element)) waiting.set(element, before);
     },
     moved() {
       const count = moved;
@@ -70,9 +85,5 @@ export function marker(): { changed: (element: Element, before: string) => void;
   };
 }
 
-function setWord(number: Element, on: boolean): void {
-  const words = (number.getAttribute('data-is') ?? '').split(' ').filter((word) => word !== '' && word !== 'changed');
-  if (on) words.push('changed');
-  if (words.length === 0) number.removeAttribute('data-is');
-  else number.setAttribute('data-is', words.join(' '));
-}
+/** Digits of a number, without the old ones and the unit. */
+const textOf = (number: Element): string => number.querySelector('[data-out]')?.textContent ?? number.textContent ?? '';
