@@ -8,7 +8,7 @@ declare namespace App {
 }
 
 declare module 'virtual:loomleaf/documents' {
-  type Load = () => Promise<{ default: import('astro/runtime/server/index.js').AstroComponentFactory }>;
+  type Load = () => Promise<import('astro/runtime/server/index.js').AstroComponentFactory>;
   export const guides: Record<string, Load>;
   export const lessons: Record<string, Load>;
 }

@@ -1,22 +1,9 @@
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
-const EMPTY = new Set([
-  'area',
-  'base',
-  'br',
-  'col',
-  'embed',
-  'hr',
-  'img',
-  'input',
-  'link',
-  'meta',
-  'source',
-  'track',
-  'wbr',
-]);
-const NO_TEXT = new Set(['script', 'style', 'template', 'svg', 'button']);
+const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
+const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
 const IGNORED = /\sdata-pagefind-ignore(?=[\s=]|$)/;
-const KEPT = /\s(?:id|data-[\w-]+)(?:="[^"]*")?/g;
+const FOR_SEARCH = /\sdata-pagefind-/;
+const ID = /\sid="[^"]*"/;
 
 /**
  * What the search tool has to read of a built page, a tenth of its size or less: what it would leave out anyway is cut
@@ -24,24 +11,42 @@ const KEPT = /\s(?:id|data-[\w-]+)(?:="[^"]*")?/g;
  * in the search.
  */
 export function searchText(html: string): string | undefined {
-  if (!html.includes('data-pagefind-body')) return undefined;
+  const marked = html.indexOf(' data-pagefind-body');
+  if (marked < 0) return undefined;
   const title = /<title>[^<]*<\/title>/.exec(html)?.[0] ?? '';
-  const from = html.indexOf('<body');
   let text = '';
-  let read = 0;
-  /** Elements open inside the one that is cut; 0 = nothing is cut. */
-  let cut = 0;
-  const body = html.slice(from);
-  for (const tag of body.matchAll(TAG)) {
-    const [whole, closing, name, attributes, alone] = tag as unknown as [string, string, string, string, string];
-    if (cut === 0) text += body.slice(read, tag.index);
-    read = tag.index + whole.length;
-    const empty = alone !== '' || EMPTY.has(name);
-    if (cut > 0) cut += closing ? -1 : empty ? 0 : 1;
-    else if (closing) text += `</${name}>`;
-    else if (empty) text += ' ';
-    else if (NO_TEXT.has(name) || IGNORED.test(attributes)) cut = 1;
-    else text += `<${name}${attributes.match(KEPT)?.join('') ?? ''}>`;
+  /** Elements open, the one that is searched included. */
+  let open = 0;
+  let read = html.lastIndexOf('<', marked);
+  TAG.lastIndex = read;
+  for (let tag = TAG.exec(html); tag !== null; tag = TAG.exec(html)) {
+    const [, closing, name, attributes, alone] = tag as unknown as [string, string, string, string, string];
+    text += html.slice(read, tag.index);
+    read = TAG.lastIndex;
+    if (closing) {
+      text += `</${name}>`;
+      open--;
+    } else if (alone || EMPTY.has(name)) text += ' ';
+    else if (NO_TEXT.has(name) || IGNORED.test(attributes)) {
+      read = endOf(name, html, read);
+      TAG.lastIndex = read;
+    } else {
+      text += `<${name}${FOR_SEARCH.test(attributes) ? attributes : (ID.exec(attributes)?.[0] ?? '')}>`;
+      open++;
+    }
+    if (open === 0) break;
   }
-  return `<html><head>${title}</head>${text}</html>`;
+  return `<html><head>${title}</head><body>${text}</body></html>`;
+}
+
+/** Where the element ends whose opening tag ends at `from`. Only tags of its own name are looked at, so it is quick. */
+function endOf(name: string, html: string, from: number): number {
+  const own = new RegExp(`<(/?)${name}(?=[\\s>/])[^>]*>`, 'g');
+  own.lastIndex = from;
+  for (let open = 1; ; ) {
+    const tag = own.exec(html);
+    if (tag === null) return html.length;
+    open += tag[1] === '/' ? -1 : 1;
+    if (open === 0) return own.lastIndex;
+  }
 }

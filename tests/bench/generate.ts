@@ -43,8 +43,8 @@ export function generateWorkshop(dir: string, guides: number): void {
 }
 
 /**
- * The same guides as a project of Astro and its MDX integration alone: a collection, one page, and for each component an
- * element that holds what stands inside it.
+ * The same guides as a project of Astro and its MDX integration alone: a collection, the same two pages a guide (the guide
+ * and its card), and for each component an element that holds what stands inside it.
  */
 export function generateBare(dir: string, guides: number): void {
   const write = (path: string, text: string) => {
@@ -69,11 +69,12 @@ export const collections = { guides: defineCollection({ loader: glob({ base: './
   );
   write('src/Plain.astro', '<div><slot /></div>\n');
   const names = Object.keys(schemas);
-  write(
-    'src/pages/guides/[id].astro',
-    `---
+  for (const path of ['index', 'card'])
+    write(
+      `src/pages/guides/[id]/${path}.astro`,
+      `---
 import { getCollection, render } from 'astro:content';
-import Plain from '../../Plain.astro';
+import Plain from '../../../Plain.astro';
 export async function getStaticPaths() {
   return (await getCollection('guides')).map((guide) => ({ params: { id: guide.id }, props: { guide } }));
 }
@@ -85,6 +86,6 @@ const components = { ${names.map((name) => `${name}: Plain`).join(', ')} };
 <html lang="en"><head><meta charset="utf-8" /><title>{guide.data.title}</title></head>
 <body><main><h1>{guide.data.title}</h1><Content components={components} /></main></body></html>
 `,
-  );
+    );
   for (const { id, text } of copies(guides)) write(`guides/${id}.mdx`, text);
 }
