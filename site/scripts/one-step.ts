@@ -33,6 +33,8 @@ function show(index: number): void {
     each.toggleAttribute('data-focused', each === place || each === station);
   }
   const number = steps.indexOf(stop) + 1;
+  // the page's counter skips what is hidden
+  if (number > 0) stop.style.setProperty('counter-set', `step ${number}`);
   const title = stop.dataset['title'] ?? '';
   now.textContent =
     number > 0 ? `Step ${number} of ${steps.length}` : `Hold ${stop.dataset['point']?.slice(1)}: ${title}`;
@@ -47,6 +49,7 @@ function close(): void {
   delete root.dataset['onestep'];
   bar.hidden = true;
   for (const each of document.querySelectorAll('[data-focused]')) each.removeAttribute('data-focused');
+  for (const each of steps) each.style.removeProperty('counter-set');
   void awake?.release();
   awake = undefined;
   stop.scrollIntoView({ block: 'center' });
