@@ -12,6 +12,7 @@ export const models: Partial<Record<ComponentName | InnerName, () => Promise<Com
   JobValue: () => import('./job-values/model.ts'),
   Station: () => import('./station/model.ts'),
   CircuitDiagram: () => import('./circuit-diagram/model.ts'),
+  FaultFinding: () => import('./fault-finding/model.ts'),
   Findings: () => import('./findings/model.ts'),
   RelayDiagram: () => import('./relay-diagram/model.ts'),
   TruthTable: () => import('./truth-table/model.ts'),

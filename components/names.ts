@@ -32,5 +32,5 @@ export const COMPONENT_NAMES = [
 export type ComponentName = (typeof COMPONENT_NAMES)[number];
 
 /** Roots that the site and other components place: they have a model but no tag an author could write. */
-export const INNER_NAMES = ['JobValue'] as const;
+export const INNER_NAMES = ['JobValue', 'FaultFinding'] as const;
 export type InnerName = (typeof INNER_NAMES)[number];

@@ -1,7 +1,6 @@
 /** The state of the circuit that a page is looking at: which inputs are on, with which fault in it, and how that is solved. */
 import {
   type Circuit,
-  describeFault,
   type Fault,
   faultBench,
   faultsOf,
@@ -11,6 +10,7 @@ import {
 } from '../../calc/index.ts';
 import { lastOf, listOf, stepsOf, textOfList } from '../chosen.ts';
 import type { JobContext } from '../context.ts';
+import { sayFault } from './fault-words.ts';
 
 export interface Looked {
   /** Inputs that are on, in the circuit's order. */
@@ -95,7 +95,7 @@ export function looked(job: JobContext): Looked | null {
       relays = relaysOf(end.solution);
     }
     const { solution, blown, hot } = end!;
-    const faultWords = found === undefined || hidden ? '' : describeFault(proof.netlist, found);
+    const faultWords = found === undefined || hidden ? '' : sayFault(proof.netlist, found);
     result = { on: ids, steps, solution, fault: found, faultWords, blown, hot, hidden };
   }
   last = { proof, on, fault, hidden, looked: result };
@@ -128,10 +128,25 @@ export function inputsInWords(circuit: Circuit, on: readonly string[]): string {
   return text === '' ? 'Always' : text[0]!.toUpperCase() + text.slice(1);
 }
 
-/** What led here, where something did: "Start button pressed, then start button released, stop button released". */
+/** What moved from step to step: "Start button pressed, start button released". */
+export function movesInWords(circuit: Circuit, steps: readonly string[]): string {
+  const moves = steps.flatMap((step, n) => {
+    const [now, before] = [listOf(step), n === 0 ? [] : listOf(steps[n - 1]!)];
+    return Object.keys(circuit.inputs)
+      .filter((id) => now.includes(id) !== before.includes(id))
+      .map((id) => `${circuit.inputs[id]!.label.toLowerCase()} ${positionOf(circuit, id, now.includes(id))}`);
+  });
+  const text = moves.join(', ');
+  return text === '' ? '' : text[0]!.toUpperCase() + text.slice(1);
+}
+
+/** Steps before this one that are said. */
+const MOST_SAID = 6;
+
+/** What led here, where something did: "Before: start button pressed." */
 export function stepsInWords(circuit: Circuit, look: Looked): string {
-  const before = look.steps.slice(-4, -1).map((step) => inputsInWords(circuit, listOf(step)));
-  return before.length === 0 ? '' : `Before: ${before.join('; then ').toLowerCase()}.`;
+  const before = movesInWords(circuit, look.steps.slice(-MOST_SAID, -1)).toLowerCase();
+  return look.steps.length < 2 ? '' : `Before: ${before === '' ? 'everything off' : before}.`;
 }
 
 /** A load's own word: its label, else its id. */

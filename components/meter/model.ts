@@ -1,12 +1,19 @@
 import { CHASSIS, type Circuit, meterReading, ohms, type Proof } from '../../calc/index.ts';
+import { listOf } from '../chosen.ts';
+import { NOTES, noteOf, placeWords } from '../circuit-view/notes.ts';
 import { type Looked, loadName, looked } from '../circuit-view/state.ts';
 import type { JobContext } from '../context.ts';
 import type { Model } from '../contract.ts';
 import { framed } from '../instrument.ts';
 import { inWords, put, say, show } from '../show.ts';
 
-/** Chosen names of the two probes. */
-export const PROBES = { red: 'red', black: 'black' } as const;
+/** Chosen names of the two probes and of the clamp. */
+export const PROBES = { red: 'red', black: 'black', clamp: 'clamp' } as const;
+
+/** What a clamp goes round: every wire, in the circuit's order. */
+export function clampsOf(circuit: Circuit): { value: string; label: string }[] {
+  return Object.entries(circuit.wires).map(([id, { label }]) => ({ value: id, label: label ? `${id}, ${label}` : id }));
+}
 
 /** Places a probe can touch, by terminal: the chassis first, then terminals in the circuit's order. */
 export function placesOf(circuit: Circuit, proof: Proof): { value: string; label: string; group: string }[] {
@@ -44,6 +51,13 @@ export const model = ((_props, job) => {
       ohms: '',
       red: '',
       black: '',
+      clamp: '',
+      clamped: '',
+      toFind: false,
+      note: '',
+      noteWord: '',
+      noteAmps: '',
+      noteAmpsWord: '',
     };
   }
   const { nodeOf } = study.proof.origin;
@@ -54,12 +68,18 @@ export const model = ((_props, job) => {
   const black = at(job.chosen[PROBES.black], start[1]);
   const probes = { from: nodeOf[red] ?? CHASSIS, to: nodeOf[black] ?? CHASSIS };
   const reading = meterReading(look.solution, study.proof.netlist, probes);
+  const wires = Object.keys(circuit.wires);
+  const clamp = wires.includes(job.chosen[PROBES.clamp] ?? '') ? job.chosen[PROBES.clamp]! : (wires[0] ?? '');
+  const noted = listOf(job.chosen[NOTES] ?? '');
+  const note = noteOf(look.steps, red, black);
+  const noteAmps = noteOf(look.steps, `@${clamp}`);
+  const word = (key: string) => (noted.includes(key) ? 'Take this reading off' : 'Note this reading');
   const volts = show(reading.kind === 'volts' ? reading.voltageV : null, 'voltage', units);
   return {
     ...framed(job, {
       ...frame,
       flag: reading.kind === 'floating' ? 'unk' : look.fault ? 'warn' : 'pass',
-      flagText: reading.kind === 'floating' ? 'Loose point' : look.fault ? 'With a fault put in' : 'Sound circuit',
+      flagText: reading.kind === 'floating' ? 'Loose point' : look.fault ? 'With a fault in it' : 'Sound circuit',
       spokenValue: reading.kind === 'floating' ? 'drifts' : inWords(volts),
     }),
     ...put('volts', volts),
@@ -67,14 +87,22 @@ export const model = ((_props, job) => {
     say:
       reading.kind === 'floating'
         ? 'Nothing ties this point down: the display drifts, and a test lamp stays dark.'
-        : `Red probe on ${words(red)}, black on ${words(black)}.`,
+        : `Red probe on ${placeWords(red)}, black on ${placeWords(black)}.`,
     ohms: resistance(look, job, study.proof, probes),
     red,
     black,
+    clamp,
+    clamped:
+      clamp === ''
+        ? ''
+        : `Clamp round ${clamp}: ${say(Math.abs(look.solution.currentA[clamp] ?? 0), 'current', units)}.`,
+    toFind: look.hidden,
+    note: `${NOTES}:${note}`,
+    noteWord: word(note),
+    noteAmps: `${NOTES}:${noteAmps}`,
+    noteAmpsWord: word(noteAmps),
   };
 }) satisfies Model<object>;
-
-const words = (ref: string): string => (ref === CHASSIS ? 'the chassis' : ref.replace('.', ' '));
 
 function resistance(look: Looked, job: JobContext, proof: Proof, probes: { from: string; to: string }): string {
   const value = ohms(look.solution, proof.netlist, probes);

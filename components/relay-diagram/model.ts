@@ -28,6 +28,9 @@ export const model = (({ of }, job) => {
     no: 'dead',
     nc: 'dead',
     arm: 'rest',
+    capped: part.capped === true ? 'capped' : '',
+    amps: '',
+    coilAmps: '',
     clamp: clampOf(circuit, of, part),
   };
   if (study === null || look === null) {
@@ -41,14 +44,30 @@ export const model = (({ of }, job) => {
       ),
     };
   }
+  if (look.hidden) {
+    return {
+      ...framed(job, { ...frame, flag: 'unk', flagText: 'A fault is in the circuit', spokenValue: 'to be measured' }),
+      ...base,
+      ...inputFields(circuit, look),
+      state: `${inputsInWords(circuit, look.on)}: measure at the terminals.`,
+      rows: terminals.map(
+        (name): View => ({ name, meaning: meaning(part, name), wired: wiredTo(circuit, of, name), now: 'measure' }),
+      ),
+    };
+  }
   const { solution } = look;
   const { nodeOf } = study.proof.origin;
   const energised = solution.energised[of];
   const amps = (id: string) => Math.abs(solution.currentA[id] ?? 0);
+  /** From 30 outwards and from 86 to 85 is down the drawing's own way. */
+  const way = (id: string) => {
+    const a = solution.currentA[id] ?? 0;
+    return a > LIVE_A ? 'live' : a < -LIVE_A ? 'live-up' : 'dead';
+  };
   const volts = (name: string) => {
     const node = nodeOf[`${of}.${name}`];
     return node === undefined || solution.nodeV[node] === undefined || solution.floating.includes(node)
-      ? 'open'
+      ? 'floats'
       : say(solution.nodeV[node], 'voltage', units);
   };
   const carried = amps(`${of}.no`) > LIVE_A ? '30 to 87' : amps(`${of}.nc`) > LIVE_A ? '30 to 87a' : '';
@@ -67,11 +86,13 @@ export const model = (({ of }, job) => {
     ...base,
     ...inputFields(circuit, look),
     ...Object.fromEntries(terminals.map((name) => [`v${name}`, volts(name)])),
-    coil: amps(of) > LIVE_A ? 'live' : 'dead',
-    com: carried === '' ? 'dead' : 'live',
-    no: amps(`${of}.no`) > LIVE_A ? 'live' : 'dead',
-    nc: amps(`${of}.nc`) > LIVE_A ? 'live' : 'dead',
+    coil: way(of),
+    com: carried === '30 to 87a' ? way(`${of}.nc`) : way(`${of}.no`),
+    no: way(`${of}.no`),
+    nc: way(`${of}.nc`),
     arm: energised === true ? 'pulled' : 'rest',
+    amps: carried === '' ? '' : say(contactA, 'current', units),
+    coilAmps: amps(of) > LIVE_A ? say(amps(of), 'current', units) : '',
     state,
     rows: terminals.map(
       (name): View => ({
