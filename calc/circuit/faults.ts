@@ -38,6 +38,8 @@ export interface FaultStudyOptions {
   mostCombinations?: number | undefined;
 }
 
+/** Share of the states that a fault is felt in and that no other fault settles too. */
+const TOUCHED_SHARE = 0.25;
 /** Current [A] and voltage [V] below which a fault in a dead part of the circuit changes nothing. */
 const NOTHING = 1e-10;
 
@@ -51,7 +53,11 @@ export function singleFaults(netlist: Netlist | Solver, options: FaultStudyOptio
   const supplies = options.supplyVariants ?? [undefined];
   const chosen = options.faults;
   const faults = chosen === undefined || typeof chosen === 'string' ? faultsOf(solver.netlist, chosen) : chosen;
-  const most = affordable(solver, Math.max(1, faults.length) * supplies.length, options.mostCombinations);
+  const most = affordable(
+    solver,
+    Math.max(1, faults.length * TOUCHED_SHARE) * supplies.length,
+    options.mostCombinations,
+  );
   const { states, coverage } = combinations(solver.levelIds.slice(0, solver.inputCount), most);
   const bench = new Bench(solver);
   const rows: FaultRow[] = [];

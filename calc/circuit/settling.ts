@@ -74,7 +74,7 @@ export function restingPlaces(
     }
     seen.add(key);
     open.add(key);
-    const { next } = solver.frame(variant, level);
+    const next = solver.point(variant, level).next.slice();
     let wishes: number[] = [];
     for (let r = 0; r < next.length; r++)
       if (next[r] !== level[solver.inputCount + r]) wishes.push(solver.inputCount + r);
@@ -82,7 +82,7 @@ export function restingPlaces(
     if (wishes.length > MOST_TOGETHER) {
       complete = false;
       const alone = wishes.find((k) => {
-        const after = solver.frame(variant, moved(level, k)).next;
+        const after = solver.point(variant, moved(level, k)).next;
         return after.every((position, r) => position === next[r]);
       });
       wishes = alone === undefined ? wishes.slice(0, MOST_TOGETHER) : [alone];

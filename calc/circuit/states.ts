@@ -95,7 +95,7 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
         if (race !== undefined) races.push({ inputs, ...(volts === undefined ? {} : { volts }), ...race });
         if (!complete) everyOrder = false;
       }
-      const cycle = solver.settle(variant, level, solver.frame);
+      const cycle = solver.settle(variant, level, solver.point);
       const solution = report(solver, variant, level, cycle);
       rows.push({ n: rows.length, inputs, ...(volts === undefined ? {} : { volts }), solution });
     }
@@ -136,7 +136,7 @@ function raceFrom(
   const together = movingTogether(solver, variant, from);
   if (together.length < 2) return { complete: true };
   const { rests, endless, complete } = restingPlaces(solver, variant, from);
-  const cycles = solver.settle(variant, from.slice(), solver.frame) !== undefined;
+  const cycles = solver.settle(variant, from.slice(), solver.point) !== undefined;
   if (rests.length === 0 || (rests.length === 1 && !endless && !cycles)) return { complete };
   const race = { relays: together, rests: rests.map((rest) => relaysOf(solver, rest)), endless: endless || cycles };
   return { race, complete };
@@ -146,7 +146,7 @@ function raceFrom(
 function movingTogether(solver: Solver, variant: Variant, from: Uint8Array): string[] {
   const level = from.slice();
   for (let step = 0; step < MOST_STEPS_TO_RACE; step++) {
-    const { next } = solver.frame(variant, level);
+    const { next } = solver.point(variant, level);
     const together: string[] = [];
     for (let r = 0; r < next.length; r++) {
       if (next[r] !== level[solver.inputCount + r]) together.push(solver.levelIds[solver.inputCount + r]!);
@@ -199,7 +199,7 @@ function follow(
       const variant = solver.atVolts(supplies[supply]);
       const level = place.level.slice();
       if (move < solver.inputCount) level[move] = 1 - level[move]!;
-      const cycle = solver.settle(variant, level, solver.frame);
+      const cycle = solver.settle(variant, level, solver.point);
       const key = keyOf(level);
       if (cycle !== undefined || seen[supply]!.has(key)) continue;
       seen[supply]!.add(key);
