@@ -83,7 +83,7 @@ export const calculator: Calculator = {
         {
           key: 'paste',
           label: 'Paste between',
-          value: melting.eutectic ? 'none, one melting point' : `${figure(liquidus - melting.solidusC!)} K`,
+          value: melting.eutectic ? 'none' : `${figure(liquidus - melting.solidusC!)} K`,
         },
         { key: 'copperG', label: 'Copper', value: copperG, kind: 'grams' },
         { key: 'heatJ', label: 'Heat for the metal', value: `${figure(heatJ)} J` },
@@ -97,7 +97,7 @@ export const calculator: Calculator = {
       ],
       formula: [
         cell('', 'Q', `${figure(heatJ)} J`, 'calc', 'heat for the metal'),
-        cell('=', 'm c', `${figure(copperG)} g × 0.385`, 'set', 'copper'),
+        cell('=', 'm', `${figure(copperG)} g`, 'set', 'copper, at 0.385 J/gK'),
         cell('×', 'ΔT', `${figure(endC - 20)} K`, 'calc', `to ${FLOW_K} K above the liquidus`),
         cell('+', 'solder', `${figure(solderG)} g`, 'set', 'warmed and melted'),
       ],

@@ -41,7 +41,7 @@ export const calculator: Calculator = {
         { key: 'lengthNeededMm', label: 'Tape needed, this width', value: need.lengthMm, kind: 'millimetres' },
         { key: 'areaCm2', label: 'Tape there', value: areaCm2, kind: 'squareCentimetres' },
         { key: 'restKpa', label: 'Shear at rest', value: `${figure(atRest)} kPa` },
-        { key: 'rms', label: 'Road, root mean square', value: `${figure(rms)} m/s²` },
+        { key: 'rms', label: 'Road, root mean square, in m/s²', value: rms, kind: 'ratio' },
         { key: 'forceN', label: 'Peak force, three sigma', value: shaken.forceN, kind: 'force' },
         { key: 'shakenKpa', label: 'Peak shear', value: `${figure(shaken.stressKpa!)} kPa` },
       ],
@@ -67,6 +67,6 @@ export const calculator: Calculator = {
   example: {
     from: '0.3 kg on 12 mm tape: 150 mm by the published area rule; the rest computed apart from this code',
     in: { massG: 300, widthMm: 12, lengthMm: 500, profile: 'car body' },
-    out: { lengthNeededMm: '150', areaCm2: '60', rms: '27.8 m/s²', forceN: '25.0' },
+    out: { lengthNeededMm: '150', areaCm2: '60', rms: '27.8', forceN: '25.0' },
   },
 };

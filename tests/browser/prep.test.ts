@@ -50,9 +50,15 @@ describe('the selector', () => {
     const { page, context } = await visit('/surfaces/');
     await page.locator('details.tests summary').click();
     await live(page);
-    await page.locator('#prep-in-magnet').selectOption('holds');
+    await page.locator('#prep-in-magnet').selectOption('does not hold');
     await page.locator('#prep-in-float').selectOption('floats');
-    await page.waitForFunction(() => document.querySelectorAll('[data-each="matches"] > li').length < 6);
+    await page.waitForFunction(() => document.querySelector('[data-out="found"]')?.textContent?.includes('that fit'));
+    const found = page.locator('[data-each="matches"]');
+    expect(await found.textContent()).toContain('Polypropylene');
+    expect(await found.textContent()).not.toContain('Bare steel');
+    await page.locator('#prep-in-query').fill('zebra');
+    await page.waitForFunction(() => document.querySelectorAll('[data-each="matches"] > li').length === 1);
+    expect(await page.locator('[data-out="found"]').textContent()).toMatch(/^Nothing on the list fits/);
     await page
       .getByRole('link', { name: /not in the list/ })
       .first()
