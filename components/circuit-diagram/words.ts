@@ -164,5 +164,8 @@ function endsOf(id: string, look: Looked, job: JobContext, proof: Proof): string
   const refs = Object.keys(proof.origin.nodeOf).filter((ref) => ref === id || ref.startsWith(`${id}.`));
   const texts = refs.map((ref) => [ref.slice(id.length + 1), volts(ref, look, job, proof)] as const);
   if (new Set(texts.map(([, text]) => text)).size === 1) return texts[0]![1];
-  return texts.map(([terminal, text]) => `${terminal} ${text}`.trim()).join(', ');
+  return texts.map(([terminal, text]) => `${POLES[terminal] ?? terminal} ${text}`.trim()).join(', ');
 }
+
+/** A sign before a number would be read as the number's. */
+const POLES: Readonly<Record<string, string>> = { '+': 'plus', '-': 'minus' };

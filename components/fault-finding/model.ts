@@ -1,4 +1,4 @@
-import { CHASSIS, type Diagnosis, diagnose, type Fault, type Proof } from '../../calc/index.ts';
+import { CHASSIS, type Diagnosis, diagnose, type Fault, type Proof, type Solution } from '../../calc/index.ts';
 import { sayFault } from '../circuit-view/fault-words.ts';
 import { notesOf, placeWords } from '../circuit-view/notes.ts';
 import { benchOf, faultKey, faultOfKey, inputsInWords, loadName, looked } from '../circuit-view/state.ts';
@@ -175,8 +175,9 @@ function whatDiffers(proof: Proof, hidden: Fault, guess: Fault, job: JobContext)
     }
     if (volts !== '') continue;
     for (const [ref, node] of Object.entries(proof.origin.nodeOf)) {
-      if (ref === CHASSIS || is.floating.includes(node) || would.floating.includes(node)) continue;
-      if (Math.abs(is.nodeV[node]! - would.nodeV[node]!) > TELLS_V) {
+      // a loose point reads nothing to speak of
+      const at = ({ floating, nodeV }: Solution) => (floating.includes(node) ? 0 : nodeV[node]!);
+      if (ref !== CHASSIS && Math.abs(at(is) - at(would)) > TELLS_V) {
         volts = `It shows at ${ref.replace('.', ' ')} with ${when}: measure there.`;
         break;
       }

@@ -74,7 +74,8 @@ export const model = ((_props, job) => {
   const note = noteOf(look.steps, red, black);
   const noteAmps = noteOf(look.steps, `@${clamp}`);
   const word = (key: string) => (noted.includes(key) ? 'Take this reading off' : 'Note this reading');
-  const volts = show(reading.kind === 'volts' ? reading.voltageV : null, 'voltage', units);
+  const volts =
+    reading.kind === 'volts' ? show(reading.voltageV, 'voltage', units) : { text: '', unit: '', spoken: '' };
   return {
     ...framed(job, {
       ...frame,
