@@ -13,6 +13,8 @@ export const lessonSchema = z.strictObject({
   goals: z.array(line).min(1),
   /** Lessons to have done before. */
   after: z.array(id).default([]),
+  /** Circuit that its parts to try out stand on. */
+  circuit: id.optional(),
   /** What the piece must show to be accepted, and what rejects it; the sign-off sheet prints them. */
   accept: z.array(line).min(1),
   reject: z.array(line).min(1),

@@ -20,6 +20,8 @@ export const unknownName: Rule = {
   *document(document, { names, calculators }) {
     const ask = inFile(document, 'front matter: ');
     const { kind, raw } = document;
+    const circuit = textAt(raw, 'circuit');
+    if (circuit !== undefined) yield* ask(['circuit'], circuit, 'circuit', names.circuits);
     if (kind === 'lessons') {
       yield* ask(['after'], listAt(raw, 'after'), 'lesson', names.lessons);
       return;
@@ -27,8 +29,6 @@ export const unknownName: Rule = {
     for (const [field, of] of Object.entries(GUIDE_LISTS) as [string, keyof Names][])
       yield* ask([field], listAt(raw, field), SINGULAR[of], names[of]);
     yield* ask(['calculators'], listAt(raw, 'calculators'), 'calculator', calculators);
-    const circuit = textAt(raw, 'circuit');
-    if (circuit !== undefined) yield* ask(['circuit'], circuit, 'circuit', names.circuits);
   },
 
   *whole({ reading, content: { names } }) {
