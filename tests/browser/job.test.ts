@@ -52,7 +52,7 @@ async function closeFirstHold(page: Page): Promise<void> {
   await page.waitForSelector('[data-hold=h1][data-is=closed]');
 }
 
-describe('a job in hand', () => {
+describe('a job in hand', { timeout: 120_000 }, () => {
   it('says one number everywhere: sentence, gauge, diagram, parts list, printed card; and after a reload', async () => {
     const { page, context } = await visit(GUIDE);
     await start(page);
@@ -214,9 +214,10 @@ describe('a job in hand', () => {
     await start(page);
     await set(page, 'feedRunM', '4');
     await stored(page, '"feedRunM":{"v":4');
+    await page.goto('about:blank');
     await page.goto(`${address(GUIDE)}#feedRunM=7`);
-    await page.reload();
     await inHand(page);
+    await page.waitForSelector('.toast button');
     expect(await page.inputValue('#job-feedRunM-in')).toBe('4.0');
     expect(await page.locator('.toast').textContent()).toContain('The link brings other values: Fuse to relay 7.0');
     await page.getByRole('button', { name: 'Use them in the job' }).click();

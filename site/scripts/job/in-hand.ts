@@ -3,7 +3,16 @@ import { baselineOf } from '../../../components/job/baseline.ts';
 import { type Change, driftOf } from '../../../components/job/drift.ts';
 import { lineState } from '../../../components/job/gate.ts';
 import { rememberJobs, takeInHand } from '../../../components/job/hint.ts';
-import { allStanding, type Baseline, guideOf, type Job, standing, startJob } from '../../../components/job/model.ts';
+import {
+  allStanding,
+  type Baseline,
+  enter,
+  guideOf,
+  type Job,
+  mergeJobs,
+  standing,
+  startJob,
+} from '../../../components/job/model.ts';
 import { type JobStore, openJobs } from '../../../components/job/store.ts';
 import { live, readPageData } from '../../../components/runtime/live.ts';
 import type { Page } from '../../../components/runtime/page.ts';
@@ -78,14 +87,11 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
 
   // ---- entries go to the device one by one, and come back as the job stands, other tabs' entries included
   let gone = false;
-  const took = (stored: Job): void => {
-    job = stored;
-    render();
-  };
   const write: JobStore['write'] = async (...entry) => {
     try {
       const stored = await store.write(...entry);
-      took(stored);
+      // entries made while this one was being written stand here already
+      job = mergeJobs(job, stored);
       return stored;
     } catch (fault) {
       gone = true;
@@ -94,12 +100,20 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
     }
   };
   const put = <K extends Parameters<JobStore['write']>[1]>(part: K, key: string, v: Job[K][string]['v']): void => {
-    if (!gone) write(id, part, key, v).catch(() => undefined);
+    if (gone) return;
+    // shown at once; the device's own entry, made a moment later, takes its place
+    job = enter(job, part, key, { v, at: Date.now(), by: '' } as never);
+    render();
+    write(id, part, key, v).catch(() => undefined);
   };
 
   // ---- values: the job's go on the page; what is changed on the page goes into the job
   const setValues = (): void => {
     const set = allStanding(job.values);
+    const now = page.values.peek();
+    // working the circuit out again is dear, and most news from other tabs is of other things
+    if (Object.entries(now).every(([name, value]) => (set[name] ?? page.data.circuit?.values[name]?.default) === value))
+      return;
     page.apply(set);
     const refused = Object.entries(set).filter(([name, value]) => page.values.peek()[name] !== value);
     if (refused.length > 0)
@@ -136,17 +150,6 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
         key.startsWith(BENCH) ? [[key.slice(BENCH.length), reading]] : [],
       ),
     );
-  const early = page.readings.peek();
-  page.readings.value = { ...early, ...benchReadings() };
-  let coming = false;
-  effect(() => {
-    const readings = page.readings.value;
-    if (coming) return;
-    for (const key of new Set([...Object.keys(readings), ...Object.keys(benchReadings())])) {
-      const [now, kept] = [readings[key], standing(job.readings, BENCH + key)];
-      if (now?.typed !== kept?.typed || now?.value !== kept?.value) put('readings', BENCH + key, now ?? null);
-    }
-  });
 
   // ---- what is on the page
   const steps = joinSteps({ tick: (step, done) => put('steps', step, done || null), refuse: (why) => toast(why) });
@@ -195,16 +198,30 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
 
   setValues();
   render();
+  const early = page.readings.peek();
+  page.readings.value = { ...early, ...benchReadings() };
+  let coming = false;
+  effect(() => {
+    const readings = page.readings.value;
+    if (coming) return;
+    for (const key of new Set([...Object.keys(readings), ...Object.keys(benchReadings())])) {
+      const [now, kept] = [readings[key], standing(job.readings, BENCH + key)];
+      if (now?.typed !== kept?.typed || now?.value !== kept?.value) put('readings', BENCH + key, now ?? null);
+    }
+  });
   store.onChange((changed) => {
     if (changed !== id) return;
     void store.get(id).then((stored) => {
-      if (stored === undefined || JSON.stringify(stored) === JSON.stringify(job)) return;
+      if (stored === undefined) return;
+      const merged = mergeJobs(job, stored);
+      if (merged === job) return;
       // what was just entered here and is not written yet comes first
       if (timer !== 0) flush();
-      job = stored;
+      job = mergeJobs(job, stored);
       coming = true;
       setValues();
-      page.readings.value = benchReadings();
+      const readings = benchReadings();
+      if (JSON.stringify(readings) !== JSON.stringify(page.readings.peek())) page.readings.value = readings;
       coming = false;
       render();
     });
