@@ -19,7 +19,7 @@ export function marker(): { changed: (element: Element, before: string) => void;
     const mark = marks.get(number);
     if (mark === undefined) return;
     clearTimeout(mark.timer);
-    mark.old?.remove();
+    if (mark.old !== null) mark.old.textContent = '';
     number.classList.remove('was');
     marks.delete(number);
     seen.unobserve(number);
@@ -44,13 +44,8 @@ export function marker(): { changed: (element: Element, before: string) => void;
       }
       return;
     }
-    let old: Element | null = null;
-    if (number.classList.contains('v')) {
-      old = document.createElement('s');
-      old.textContent = before;
-      old.setAttribute('aria-hidden', 'true'); // what changed is said once, by the live region
-      number.prepend(old);
-    }
+    const old = number.classList.contains('v') ? placeFor(number) : null;
+    if (old !== null) old.textContent = before;
     // a class and no attribute: rules that look for a state in what is inside would be tried again for every number
     number.classList.add('was');
     marks.set(number, { before, old, timer: 0 });
@@ -83,6 +78,19 @@ export function marker(): { changed: (element: Element, before: string) => void;
       return count;
     },
   };
+}
+
+/**
+ * Where the old value goes. It stands empty in the markup: an element put in afterwards makes the browser try every rule
+ * that looks into its parents. What changed is said once, by the live region; the old value is for eyes alone.
+ */
+function placeFor(number: Element): Element {
+  const placed = number.querySelector(':scope > s');
+  if (placed !== null) return placed;
+  const old = document.createElement('s');
+  old.setAttribute('aria-hidden', 'true');
+  number.prepend(old);
+  return old;
 }
 
 /** Digits of a number, without the old ones and the unit. */
