@@ -86,14 +86,23 @@ export function jointOf(plan: PrepPlan, surface: SurfaceFacts, tape: string) {
       weight: strong ? 700 : 450,
     };
   });
+  const foot =
+    TOP +
+    layers
+      .slice(
+        0,
+        layers.findIndex(({ inset }) => inset === 0),
+      )
+      .reduce((sum, { height }) => sum + height, 0);
   const touched = layers.find(({ word }) => word.endsWith(', scuffed'));
   const teethY = touched === undefined ? 0 : Number(rows[layers.indexOf(touched)]?.['y']);
   const words = ['the part', ...layers.map(({ word }) => word.toLowerCase())];
   return {
     layers: rows,
     teeth: touched === undefined ? '' : `M${LEFT + 11} ${teethY}${'l5 6 5-6'.repeat(12)}`,
-    screw: fixed ? `M62 4H94V12H62ZM72 12V${FOOT - 10}L78 ${FOOT - 2}L84 ${FOOT - 10}V12Z` : '',
-    screwWord: fixed ? 'Screw, clip or bracket' : '',
+    // a clip over the part, not a screw through it: no drawing may tell anyone to drill into glass
+    clip: fixed ? `M8 ${foot}V5H52V10` : '',
+    clipWord: fixed ? 'Clip, bracket or screw' : '',
     jointText: `The joint seen end on, from the top: ${words.join(', ')}${fixed ? '; a mechanical fixing holds the part as well' : ''}. Not to scale.`,
   };
 }

@@ -110,7 +110,7 @@ describe('the answer', () => {
     });
   });
 
-  it('draws what the plan holds: primer, scuffed coat, screw', () => {
+  it('draws what the plan holds: primer, scuffed coat, clip', () => {
     const rack = view(one('powder-coat'));
     expect(rack.layers.map(({ word }) => word)).toEqual([
       'Acrylic foam tape',
@@ -119,8 +119,8 @@ describe('the answer', () => {
       'Metal',
     ]);
     expect(rack.teeth).not.toBe('');
-    expect(rack.screw).toBe('');
-    expect(view(one('powder-coat'), { massG: 800 }).screwWord).toBe('Screw, clip or bracket');
+    expect(rack.clip).toBe('');
+    expect(view(one('powder-coat'), { massG: 800 }).clipWord).toBe('Clip, bracket or screw');
     expect(view(one('silicone')).layers.map(({ word }) => word)).toEqual(['Rubber']);
     for (const id of facts.map((each) => each.id)) {
       const { layers } = view(one(id), { massG: 800 });
