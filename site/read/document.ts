@@ -1,6 +1,7 @@
-import { type MdastNode, parseMdx } from './parse.ts';
+import { parseMdx } from './parse.ts';
 import type { Problem, Source } from './source.ts';
 import { type Attribute, readTag, type TagFault } from './tags.ts';
+import type { MdastNode } from './tree.ts';
 
 /** A component where an author placed it. */
 export interface Tag {

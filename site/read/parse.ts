@@ -1,17 +1,5 @@
-import { mdxToMdast } from 'satteri';
 import type { Problem, Source } from './source.ts';
-
-export interface MdastNode {
-  type: string;
-  name?: string | null;
-  value?: string;
-  depth?: number;
-  url?: string;
-  alt?: string | null;
-  attributes?: unknown[];
-  position?: { start: { offset: number }; end: { offset: number } };
-  children?: MdastNode[];
-}
+import { type MdastNode, treeOf } from './tree.ts';
 
 export interface Parsed {
   tree: MdastNode;
@@ -32,7 +20,7 @@ export function parseMdx(source: Source): Parsed {
   const dropped = new Map<string, number>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
     try {
-      return { tree: mdxToMdast(text) as unknown as MdastNode, text, problems };
+      return { tree: treeOf(text), text, problems };
     } catch (error) {
       const fault = understand(text, error);
       // The end of a tag whose beginning was broken is the same mistake, not another one.
