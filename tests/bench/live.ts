@@ -1,0 +1,183 @@
+import type { CDPSession, Page } from 'playwright-core';
+import { openSite, phone, type Site, slowProcessor } from './browser.ts';
+import { median, type Part } from './part.ts';
+
+const SLOWED = 4;
+const CHANGES = 20;
+
+/** What a reader feels on the main guide: a changed value, a press, the first paint; and the proof by itself. */
+export async function benchLive(dir: string, path: string): Promise<Part> {
+  const part: Part = { lines: [], figures: {} };
+  const site = await openSite(dir);
+  try {
+    await changes(site, path, part);
+    await presses(site, path, part);
+    await proof(site, part);
+    for (const network of NETWORKS) await firstPaint(site, path, network, part);
+  } finally {
+    await site.close();
+  }
+  return part;
+}
+
+async function opened(
+  site: Site,
+  path: string,
+): Promise<{ page: Page; session: CDPSession; close: () => Promise<void> }> {
+  const tab = await phone(site);
+  await tab.page.goto(site.address(path));
+  await tab.page.waitForLoadState('networkidle');
+  await tab.page.evaluate(() => window.dispatchEvent(new Event('pointerdown')));
+  await tab.page.waitForFunction(() => 'live' in document.documentElement.dataset);
+  return tab;
+}
+
+/** From the change of a job value until every number of the page says the new one; style and paint come after. */
+async function changes(site: Site, path: string, { lines, figures }: Part): Promise<void> {
+  const { page, session, close } = await opened(site, path);
+  await slowProcessor(session, SLOWED);
+  const { took, moved } = await page.evaluate(async (count) => {
+    const steppers = [...document.querySelectorAll<HTMLButtonElement>('.inst [data-stepper]')];
+    // the struck-through former value that fades beside a new one is no number of the page
+    const shown = () =>
+      [...document.querySelectorAll('[data-out]')].map((each) => {
+        const text = each.textContent ?? '';
+        return text.slice(each.querySelector(':scope > s')?.textContent?.length ?? 0);
+      });
+    const took: number[] = [];
+    let moved = 0;
+    for (let n = 0; n < count; n++) {
+      const before = shown();
+      const began = performance.now();
+      // the way a press goes: the value is set, everything that follows runs, what was put off to the end of the task too
+      steppers[n % steppers.length]!.click();
+      await Promise.resolve();
+      await Promise.resolve();
+      took.push(performance.now() - began);
+      const after = shown();
+      moved += after.filter((text, at) => text !== before[at]).length;
+      await new Promise((done) => setTimeout(done, 50));
+      const late = shown();
+      moved += late.filter((text, at) => text !== after[at]).length * 1e6; // nothing may follow later
+    }
+    return { took, moved };
+  }, CHANGES);
+  await close();
+  const steady = took.slice(5);
+  figures['changeMs'] = median(steady);
+  figures['changeMostMs'] = Math.max(...steady);
+  lines.push(
+    `a changed job value, processor ${SLOWED} times slower: every number new after ${median(steady).toFixed(1)} ms (median of ${steady.length}; slowest ${Math.max(...steady).toFixed(1)}, first ${took[0]!.toFixed(1)}); ${moved >= 1e6 ? 'SOME NUMBERS CAME LATER' : `${moved} numbers moved in ${CHANGES} changes, none later`}`,
+  );
+}
+
+/** Interaction to next paint, as the browser itself measures it (steps of 8 ms). */
+async function presses(site: Site, path: string, { lines, figures }: Part): Promise<void> {
+  const { page, session, close } = await opened(site, path);
+  await page.evaluate(() => {
+    const seen = window as { presses?: number[] };
+    seen.presses = [];
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & { interactionId: number })[])
+        if (entry.interactionId > 0) seen.presses!.push(entry.duration);
+    }).observe({ type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit);
+  });
+  await slowProcessor(session, SLOWED);
+  const buttons = page.locator('.inst [data-stepper$=":1"]');
+  const number = Math.min(5, await buttons.count());
+  for (let n = 0; n < CHANGES; n++) {
+    await buttons.nth(n % number).click();
+    await page.waitForTimeout(120);
+  }
+  await page.waitForTimeout(300);
+  const took = await page.evaluate(() => (window as { presses?: number[] }).presses ?? []);
+  await close();
+  const slowest = Math.max(0, ...took);
+  figures['interactionMs'] = took.length === 0 ? 0 : median(took);
+  figures['interactionMostMs'] = slowest;
+  lines.push(
+    `a press to the next paint, processor ${SLOWED} times slower: median ${took.length === 0 ? 'under 16' : median(took)} ms, slowest ${slowest} ms of ${CHANGES} presses`,
+  );
+}
+
+/** The proof that follows a stepper, as the page asks for it, of a circuit of some thirty parts, alone in the browser. */
+async function proof(site: Site, { lines, figures }: Part): Promise<void> {
+  const { page, session, close } = await phone(site);
+  await page.goto(site.address('/404.html'));
+  await slowProcessor(session, SLOWED);
+  const { took, parts } = await page.evaluate(async (runs) => {
+    const load = (path: string) => import(`/source/${path}`);
+    const { bigCircuit } = await load('tests/calc/circuit/examples/big.ts');
+    const { prove } = await load('calc/index.ts');
+    const circuit = bigCircuit({ branches: 6, inputs: 6 });
+    const after = prove(circuit, undefined, { faults: false });
+    const took: number[] = [];
+    for (let run = 0; run < runs; run++) {
+      const began = performance.now();
+      prove(circuit, undefined, { faults: false, after });
+      took.push(performance.now() - began);
+      await new Promise((done) => setTimeout(done, 10));
+    }
+    return { took, parts: Object.keys(circuit.parts).length };
+  }, 25);
+  await close();
+  const steady = took.slice(10);
+  figures['browserProofMs'] = median(steady);
+  lines.push(
+    `proof in the browser of ${parts} parts and 6 inputs, processor ${SLOWED} times slower: ${median(steady).toFixed(1)} ms (median of ${steady.length} after 10; the first ${took[0]!.toFixed(0)} ms)`,
+  );
+}
+
+interface Network {
+  name: string;
+  latencyMs: number;
+  downKbit: number;
+  upKbit: number;
+}
+/** The phone network that performance audits assume, and the browser tools' own slow 4G, where each request waits longer. */
+const NETWORKS: readonly Network[] = [
+  { name: 'slow 4G (150 ms, 1.6 Mbit/s)', latencyMs: 150, downKbit: 1638, upKbit: 750 },
+  {
+    name: 'slow 4G of the browser tools (562 ms a request, 1.44 Mbit/s)',
+    latencyMs: 562.5,
+    downKbit: 1440,
+    upKbit: 675,
+  },
+];
+
+async function firstPaint(site: Site, path: string, network: Network, { lines, figures }: Part): Promise<void> {
+  const paints: number[] = [];
+  let shift = 0;
+  for (let run = 0; run < 3; run++) {
+    const { page, session, close } = await phone(site);
+    await session.send('Network.enable');
+    await session.send('Network.emulateNetworkConditions', {
+      offline: false,
+      latency: network.latencyMs,
+      downloadThroughput: (network.downKbit * 1024) / 8,
+      uploadThroughput: (network.upKbit * 1024) / 8,
+    });
+    await page.addInitScript(() => {
+      const seen = window as { shift?: number };
+      seen.shift = 0;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries() as (PerformanceEntry & { value: number })[]) seen.shift! += entry.value;
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await page.goto(site.address(path));
+    await page.waitForLoadState('networkidle');
+    await page.waitForTimeout(200);
+    const seen = await page.evaluate(() => ({
+      paint: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
+      shift: (window as { shift?: number }).shift ?? Number.NaN,
+    }));
+    paints.push(seen.paint);
+    shift = Math.max(shift, seen.shift);
+    await close();
+  }
+  figures[`firstPaintMs_${network.latencyMs}`] = median(paints);
+  figures[`shift_${network.latencyMs}`] = shift;
+  lines.push(
+    `first paint of ${path}, ${network.name}: ${paints.map((ms) => ms.toFixed(0)).join(', ')} ms; layout shift ${shift.toFixed(3)}`,
+  );
+}
