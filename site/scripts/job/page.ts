@@ -14,6 +14,7 @@ const rowOf = find<HTMLTemplateElement>('job-row');
 const moreOf = find<HTMLTemplateElement>('job-more');
 const sure = find<HTMLDialogElement>('job-sure');
 
+performance.mark('jobs-from');
 const store = await openJobs();
 const tell = (message: string, kind: 'pass' | 'stop'): void => {
   const line = find('jobs-imported');
@@ -140,4 +141,5 @@ input.addEventListener('change', async () => {
 
 store.onChange(() => void render());
 await render();
+performance.measure('jobs', 'jobs-from');
 document.documentElement.dataset['jobs'] = 'ready';
