@@ -42,13 +42,13 @@ export function treeOf(text: string): MdastNode {
 const names: (string | undefined)[] = [];
 function nameOf(reader: MdastReader, id: number): string {
   const type = reader.getNodeType(id);
-  return (names[type] ??= reader.getNode(id).typeName);
+  return (names[type] ??= reader.getNode(id).typeName.replace(/^[A-Z]/, (first) => first.toLowerCase()));
 }
 
 function holdsOnlyKnown(reader: MdastReader): boolean {
   for (let id = 0; id < reader.nodeCount; id++) {
     const name = nameOf(reader, id);
-    if (!SHELLS.has(name) && !TEXTS.has(name) && !TAGS.has(name)) return false;
+    if (!SHELLS.has(name) && !TEXTS.has(name) && !TAGS.has(name) && name !== 'link') return false;
   }
   return true;
 }
@@ -59,6 +59,7 @@ function nodeAt(reader: MdastReader, id: number): MdastNode {
   const position = reader.getPosition(id);
   if (position) node.position = position;
   if (TEXTS.has(type)) node.value = reader.getTextValue(id);
+  else if (type === 'link') node.url = reader.fieldString(id, 0);
   else if (TAGS.has(type)) {
     const { name, attributes } = reader.getMdxJsxElementData(id);
     node.name = name;

@@ -17,7 +17,16 @@ function asked({ type, name, value, depth, url, alt, attributes, position, child
   ];
 }
 
+/** Only the parser's own tree carries its notes on the nodes. */
+const isQuick = (node: MdastNode): boolean => !('data' in node) && (node.children ?? []).every(isQuick);
+
 describe('the tree of a document', () => {
+  it('of a guide comes the quick way', () => {
+    const guides = readdirSync(join(ROOT, 'content/guides'));
+    const quick = guides.filter((name) => isQuick(treeOf(readFileSync(join(ROOT, 'content/guides', name), 'utf8'))));
+    expect(quick).toEqual(guides);
+  });
+
   const documents = ['guides', 'lessons'].flatMap((kind) =>
     readdirSync(join(ROOT, 'content', kind)).map((name) => `${kind}/${name}`),
   );
