@@ -86,3 +86,10 @@ export interface Spoken {
   readonly spokenName: string;
   readonly spokenValue: string;
 }
+
+/** The words of a row, for markup whose attributes take nothing else. Lists stay behind: `data-each` shows those. */
+export function texts(row: View): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(row).flatMap(([key, field]) => (Array.isArray(field) ? [] : [[key, String(field)]])),
+  );
+}

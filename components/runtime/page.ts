@@ -108,7 +108,10 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   let writing = 0;
   let taker: ((values: Readonly<Record<string, number>>) => void) | undefined;
   const write = (): void => {
-    if (taker !== undefined) return taker(values.peek());
+    if (taker !== undefined) {
+      taker(values.peek());
+      return;
+    }
     // browsers count history writes; a held stepper is one
     clearTimeout(writing);
     writing = window.setTimeout(() => {
