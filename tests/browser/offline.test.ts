@@ -1,6 +1,9 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { demonstration } from './setup.ts';
+import { DIST, demonstration, TYPES } from './setup.ts';
 
 const { visit, address } = demonstration();
 const GUIDE = '/guides/cargo-work-light/';
@@ -82,5 +85,46 @@ describe('without a signal', { timeout: 180_000 }, () => {
     await context.setOffline(false);
     await context.close();
     visited.faults.length = 0;
+  });
+
+  it('announces a new version, keeps the old one under a job in hand, and lets the new one in when told', async () => {
+    let issue = 1;
+    const server = createServer((request, response) => {
+      const path = decodeURIComponent(new URL(request.url ?? '/', 'http://site').pathname);
+      const file = join(DIST, path, path.endsWith('/') ? 'index.html' : '');
+      if (!existsSync(file)) return void response.writeHead(404).end();
+      const type = TYPES[extname(file)] ?? 'application/octet-stream';
+      const text = extname(file) === '.html' || path === '/sw.js';
+      let body: Buffer | string = readFileSync(file);
+      if (text) body = String(body).replace('<body', `<body data-issue="${issue}"`);
+      // a version differs in its worker
+      if (path === '/sw.js') body += `// ${issue}`;
+      response.writeHead(200, { 'content-type': type }).end(body);
+    });
+    await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+    const at = server.address();
+    const origin = `http://127.0.0.1:${typeof at === 'object' && at ? at.port : 0}`;
+    const { page, context } = await visit('/terms/', { offline: true });
+    await page.goto(origin + GUIDE);
+    await onDevice(page, GUIDE);
+    await page.click('[data-job-start]');
+    for (const name of ['number', 'vehicle', 'who']) await page.fill(`#job-start [name=${name}]`, name);
+    await page.click('#job-start button');
+    await page.waitForFunction(() => document.documentElement.dataset['job'] !== undefined);
+    issue = 2;
+    await page.evaluate(() =>
+      navigator.serviceWorker
+        .getRegistration()
+        .then((each) => each?.update())
+        .then(() => undefined),
+    );
+    await page.getByText('Your job keeps this one until you load it').waitFor({ timeout: 90_000 });
+    await page.reload();
+    expect(await page.locator('body').getAttribute('data-issue')).toBe('1');
+    await page.getByRole('button', { name: 'Load it now' }).click({ timeout: 60_000 });
+    await page.waitForFunction(() => document.body?.dataset['issue'] === '2', undefined, { timeout: 60_000 });
+    await page.waitForFunction(() => document.documentElement.dataset['job'] !== undefined);
+    await context.close();
+    server.close();
   });
 });

@@ -10,7 +10,7 @@ import { afterAll, beforeAll, expect } from 'vitest';
  */
 export const DIST = resolve(process.env['LOOMLEAF_DIST'] ?? 'dist');
 
-const TYPES: Readonly<Record<string, string>> = {
+export const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.css': 'text/css',
   '.js': 'text/javascript',
