@@ -27,7 +27,8 @@ export default defineConfig({
   markdown: { syntaxHighlight: false }, // the highlighter writes style attributes, which the content security policy refuses
   image: { service: passthroughImageService() }, // pictures go out as the workshop made them; no native resizer to install
   integrations: [mdx()],
-  build: { inlineStylesheets: 'never' },
+  // While one page is written the next is drawn.
+  build: { inlineStylesheets: 'never', concurrency: 16 },
   security: {
     csp: {
       directives: [

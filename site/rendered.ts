@@ -1,5 +1,8 @@
-/** Takes each page of a build: its address below the base path, and its markup. */
-export type PageTaker = (path: string, html: string) => void;
+/**
+ * Takes the pages of a build. Asked when a page begins, with its address below the base path; gives back where its markup
+ * goes when it is done. Several pages are on the way at once, and the order in which they began is the same every time.
+ */
+export type PageTaker = (path: string) => (html: string | undefined) => void;
 
 /** Set by the build, called by the pages' middleware: two module graphs of one process meet in the global object. */
 const shared = globalThis as { [taker]?: PageTaker | undefined };

@@ -6,6 +6,12 @@ import { searchText } from './search-text.ts';
 /** Files of the search tool's own interface, which the site does not use. */
 const INTERFACE = /ui\.(js|css)$|^pagefind-highlight\.js$/;
 
+interface Place {
+  path: string;
+  content: string | undefined;
+  done: boolean;
+}
+
 /**
  * The index of the search page, made while the pages are made: each is handed over as soon as it is rendered, and is read
  * by the search tool's own process beside the next one.
@@ -13,6 +19,8 @@ const INTERFACE = /ui\.(js|css)$|^pagefind-highlight\.js$/;
 export class SearchIndex {
   readonly #index: PagefindIndex;
   readonly #adding: Promise<void>[] = [];
+  /** Pages that have begun and are not added yet. */
+  readonly #places: Place[] = [];
 
   private constructor(index: PagefindIndex) {
     this.#index = index;
@@ -24,9 +32,22 @@ export class SearchIndex {
     return new SearchIndex(index);
   }
 
-  /** Takes one page. It says with `data-pagefind-body` what of it is found; a page without it is left out. */
-  add(path: string, html: string): void {
-    const content = searchText(html);
+  /**
+   * Keeps the place of a page that begins; gives back where its markup goes. Pages are added in the order in which they
+   * began, whichever is done first, so that the same content gives the same index.
+   */
+  begin(path: string): (html: string | undefined) => void {
+    const place: Place = { path, content: undefined, done: false };
+    this.#places.push(place);
+    return (html) => {
+      // A page says with `data-pagefind-body` what of it is found; one without it is left out.
+      place.content = html === undefined ? undefined : searchText(html);
+      place.done = true;
+      while (this.#places[0]?.done) this.#add(this.#places.shift()!);
+    };
+  }
+
+  #add({ path, content }: Place): void {
     if (content === undefined) return;
     const sourcePath = `${path.replace(/^\/|\/$/g, '')}/index.html`.replace(/^\//, '');
     this.#adding.push(this.#index.addHTMLFile({ sourcePath, content }).then(whole));

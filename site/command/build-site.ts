@@ -31,7 +31,7 @@ export async function buildSite(options: Options): Promise<number> {
     const pagesFrom = performance.now();
     search = await SearchIndex.open(checked.workshop.shop.language);
     const index = search;
-    takeRendered((path, html) => index.add(path, html));
+    takeRendered((path) => index.begin(path));
     await buildPages(options, beside.site, beside.cache);
     const pictures = join(options.content, 'images');
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
