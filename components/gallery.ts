@@ -1,4 +1,6 @@
 import type { Circuit } from '../calc/index.ts';
+import { drawingOf } from './circuit-diagram/drawing.ts';
+import { planOf } from './circuit-diagram/plan.ts';
 import { defaultsOf, type JobContext, SHOP_DEFAULTS } from './context.ts';
 import type { ComponentName } from './names.ts';
 import { studyOf } from './study.ts';
@@ -124,6 +126,124 @@ const value = (id: string, title: string, of: string, context: JobContext): Case
 const LONG =
   'A caution that runs long, because the place is awkward: behind the trim of the left rear post run the curtain bag, its lead and a drain hose, and none of the three may be pierced, pulled or pinched.';
 
+/** The gallery's circuit changed by hand: what a drawing must show when something is wrong. */
+const changed = (id: string, change: (circuit: Circuit) => Circuit): Circuit => ({ ...change(GALLERY_CIRCUIT), id });
+const RATTLE = changed('gallery-rattle', (circuit) => ({
+  ...circuit,
+  title: 'A relay that switches its own coil off',
+  parts: {
+    BAT: { kind: 'battery' },
+    F1: { kind: 'fuse', form: 'C', ratingA: 5 },
+    SW1: { kind: 'switch', input: 'master' },
+    K1: { kind: 'relay', form: 'changeover', coilOhm: 90, maxA: { make: 20, break: 10 }, suppression: 'diode' },
+    L2: { kind: 'lamp', label: 'Marker lamp', model: 'resistive', ratedV: 12, powerW: 5 },
+    G1: { kind: 'chassis' },
+  },
+  wires: {
+    W1: { from: 'BAT.+', to: 'F1.1', lengthM: 0.2, areaMm2: 1.5 },
+    W2: { from: 'F1.2', to: 'SW1.1', lengthM: 2, areaMm2: 1.5 },
+    W3: { from: 'SW1.2', to: 'K1.30', lengthM: 0.3, areaMm2: 1.5 },
+    W4: { from: 'K1.87a', to: 'K1.86', lengthM: 0.1, areaMm2: 1 },
+    W5: { from: 'K1.85', to: 'G1', lengthM: 0.4, areaMm2: 1 },
+    W6: { from: 'K1.87', to: 'L2.+', lengthM: 1, areaMm2: 1 },
+    W7: { from: 'L2.-', to: 'G1', lengthM: 0.5, areaMm2: 1 },
+  },
+  intent: { says: 'Master on, lamp on.', loads: { L2: { when: 'master' } } },
+}));
+const LORRY = changed('gallery-24', (circuit) => ({
+  ...circuit,
+  systemV: 24,
+  supply: { restingV: 25.2, chargingV: 28.8, lowestV: 22, sourceOhm: 0.02 },
+  parts: {
+    ...circuit.parts,
+    L1: { kind: 'lamp', label: 'Work lamp', model: 'constant-power', ratedV: 24, powerW: 48 },
+    L2: { kind: 'lamp', label: 'Marker lamp', model: 'resistive', ratedV: 24, powerW: 5 },
+  },
+}));
+/** Six lamps in a ladder: wider than any phone. */
+const WIDE = changed('gallery-wide', (circuit) => {
+  const lamps = Array.from({ length: 6 }, (_, n) => n + 1);
+  return {
+    ...circuit,
+    parts: {
+      BAT: { kind: 'battery' },
+      F1: { kind: 'fuse', form: 'C', ratingA: 10 },
+      SW1: { kind: 'switch', input: 'master' },
+      S1: { kind: 'splice' },
+      S2: { kind: 'splice' },
+      G1: { kind: 'chassis' },
+      ...Object.fromEntries(
+        lamps.map((n) => [`L${n}`, { kind: 'lamp', label: `Lamp ${n}`, model: 'resistive', ratedV: 12, powerW: 10 }]),
+      ),
+    } as Circuit['parts'],
+    wires: {
+      W1: { from: 'BAT.+', to: 'F1.1', lengthM: 0.2, areaMm2: 2.5 },
+      W2: { from: 'F1.2', to: 'SW1.1', lengthM: 2, areaMm2: 2.5 },
+      W3: { from: 'SW1.2', to: 'S1', lengthM: 1, areaMm2: 2.5 },
+      ...Object.fromEntries(
+        lamps.flatMap((n) => [
+          [`W${n * 2 + 2}`, { from: 'S1', to: `L${n}.+`, lengthM: n, areaMm2: 1 }],
+          [`W${n * 2 + 3}`, { from: `L${n}.-`, to: 'S2', lengthM: n, areaMm2: 1 }],
+        ]),
+      ),
+      W20: { from: 'S2', to: 'G1', lengthM: 0.5, areaMm2: 2.5 },
+    },
+    intent: {
+      says: 'Master on, all lamps on.',
+      loads: Object.fromEntries(lamps.map((n) => [`L${n}`, { when: 'master' }])),
+    },
+  };
+});
+/** Six inputs, so that the truth table is long. */
+const LONG_TABLE = changed('gallery-long', (circuit) => ({
+  ...circuit,
+  inputs: Object.fromEntries(
+    ['a', 'b', 'c', 'd', 'e', 'f'].map((id) => [id, { label: `Door ${id.toUpperCase()}`, kind: 'door' as const }]),
+  ),
+  parts: {
+    BAT: { kind: 'battery' },
+    F1: { kind: 'fuse', form: 'C', ratingA: 5 },
+    L2: { kind: 'lamp', label: 'Marker lamp', model: 'resistive', ratedV: 12, powerW: 5 },
+    S1: { kind: 'splice' },
+    ...Object.fromEntries(['a', 'b', 'c', 'd', 'e', 'f'].map((id) => [`D${id}`, { kind: 'sink', input: id }])),
+  } as Circuit['parts'],
+  wires: {
+    W1: { from: 'BAT.+', to: 'F1.1', lengthM: 0.2, areaMm2: 1 },
+    W2: { from: 'F1.2', to: 'L2.+', lengthM: 2, areaMm2: 1 },
+    W3: { from: 'L2.-', to: 'S1', lengthM: 1, areaMm2: 1 },
+    ...Object.fromEntries(
+      ['a', 'b', 'c', 'd', 'e', 'f'].map((id, n) => [
+        `W${n + 4}`,
+        { from: 'S1', to: `D${id}`, lengthM: 2, areaMm2: 0.75 },
+      ]),
+    ),
+  },
+  intent: { says: 'Any door, lamp on.', loads: { L2: { when: 'a or b or c or d or e or f' } } },
+}));
+
+/** One of these circuits worked out, with what is chosen on the page. */
+function jobOn(circuit: Circuit, chosen: Record<string, string> = {}): JobContext {
+  const values = defaultsOf(circuit);
+  return { ...FREE, circuit, values, study: studyOf({ circuit, shop: SHOP_DEFAULTS }, values), chosen };
+}
+const drawn = (
+  id: string,
+  title: string,
+  context: JobContext,
+  component: Case['component'] = 'CircuitDiagram',
+): Case => ({
+  id: `circuit-${id}`,
+  title: `${component === 'CircuitDiagram' ? 'Circuit' : component === 'TruthTable' ? 'Truth table' : 'Relay'}: ${title}`,
+  component,
+  props:
+    component === 'RelayDiagram'
+      ? { of: 'K1' }
+      : component === 'CircuitDiagram'
+        ? { plan: planOf(drawingOf(context.circuit!)) }
+        : {},
+  job: context,
+});
+
 /** Built when asked for: the circuit is worked out for each state. */
 export const galleryCases = (): Case[] => [
   fuse('default', 'of the circuit', { of: 'F1' }, job()),
@@ -153,6 +273,20 @@ export const galleryCases = (): Case[] => [
   value('calc', 'worked out', 'F1.ratingA', job()),
   value('imperial', 'in other units', 'W2.areaMm2', job({ units: IMPERIAL })),
   value('unknown', 'not known', 'F1.currentA', { ...job(), study: null }),
+  drawn('sound', 'sound', jobOn(GALLERY_CIRCUIT)),
+  drawn('chosen', 'a part chosen', jobOn(GALLERY_CIRCUIT, { part: 'F1' })),
+  drawn('fault', 'a fuse blown by a short', jobOn(GALLERY_CIRCUIT, { on: 'master', fault: 'short:W3:L1.+' })),
+  drawn('hot', 'a wire that no fuse protects', jobOn(GALLERY_CIRCUIT, { on: 'master', fault: 'short:W1:F1.1' })),
+  drawn('hidden', 'a fault to be found', jobOn(GALLERY_CIRCUIT, { on: 'master', hidden: 'open:W2' })),
+  drawn('rattle', 'does not settle', jobOn(RATTLE, { on: 'master' })),
+  drawn('24', '24 V', jobOn(LORRY)),
+  drawn('wide', 'wider than a phone', jobOn(WIDE)),
+  drawn('unknown', 'not worked out', { ...jobOn(GALLERY_CIRCUIT), study: null }),
+  drawn('relay-rattle', 'does not settle', jobOn(RATTLE, { on: 'master' }), 'RelayDiagram'),
+  drawn('relay-rest', 'at rest', jobOn(RATTLE, { on: '-' }), 'RelayDiagram'),
+  drawn('relay-hidden', 'a fault to be found', jobOn(RATTLE, { on: '-', hidden: 'open:W2' }), 'RelayDiagram'),
+  drawn('table-rattle', 'does not settle', jobOn(RATTLE), 'TruthTable'),
+  drawn('table-long', 'six inputs', jobOn(LONG_TABLE), 'TruthTable'),
   {
     id: 'job-value',
     title: 'Job value: default',

@@ -110,7 +110,11 @@ export function arrange(chains: Chain[], y: Map<string, number>, shared: Set<str
     }
     if (!best || cost < best.cost - 1e-9) best = { columns, cost, width: Math.max(...columns) + 1 };
   }
-  return best!;
+  // of a drawing and its mirror, the one whose feed hangs nearest to the battery, which stands on the left
+  const { columns, cost, width } = best!;
+  const mirrored = columns.map((c) => width - 1 - c);
+  const reach = (of: number[]) => chains.reduce((sum, c, i) => sum + (shared.has(c.top) ? of[i]! : 0), 0);
+  return { columns: reach(mirrored) < reach(columns) ? mirrored : columns, cost, width };
 }
 
 /** Moves bars apart that would run into each other, lower ones down. */

@@ -27,6 +27,7 @@ export const model = ((props, job) => {
         spokenValue: 'not worked out',
       }),
       ...NO_INPUTS,
+      ...unlit(props.plan),
       state: '',
       faultWords: '',
       rows: [] as View[],
@@ -75,6 +76,21 @@ function flagText(look: Looked): string {
   if (!look.solution.settles) return 'Does not settle';
   if (look.hot.length > 0) return `${look.hot.join(', ')} overheats`;
   return look.fault ? 'Fault put in' : 'Sound';
+}
+
+/** The drawing with nothing known of it. */
+function unlit({ lines, parts, volts }: Plan): View {
+  const view: Record<string, string> = {};
+  lines.forEach((_, i) => {
+    view[`l${i}`] = 'core dead';
+  });
+  parts.forEach((_, i) => {
+    Object.assign(view, { [`k${i}`]: 'part dead', [`t${i}`]: '', [`u${i}`]: '' });
+  });
+  volts.forEach((_, i) => {
+    view[`v${i}`] = '';
+  });
+  return view;
 }
 
 /** Fields of every line and part of the drawing. Of a fault that is to be found, only what eyes can see. */

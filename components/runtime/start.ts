@@ -18,9 +18,9 @@ const has = (key: string): boolean => {
   }
 };
 const ready = (): void => {
-  const pressed: HTMLElement[] = [];
+  const pressed: Element[] = [];
   const hold = (event: Event): void => {
-    const control = event.target instanceof Element ? event.target.closest<HTMLElement>(CONTROLS) : null;
+    const control = event.target instanceof Element ? event.target.closest(CONTROLS) : null;
     if (control === null) return;
     event.preventDefault();
     event.stopPropagation();
@@ -31,7 +31,9 @@ const ready = (): void => {
     live()?.then(
       () => {
         removeEventListener('click', hold, true);
-        for (const control of pressed) control.click();
+        // shapes of a drawing have no click() of their own
+        for (const control of pressed)
+          control.dispatchEvent(new MouseEvent('click', { bubbles: true, cancelable: true }));
       },
       () => removeEventListener('click', hold, true),
     );
