@@ -15,8 +15,9 @@ export function linkOf(page: Page, path: string): string {
 
 /** Draws the code that opens the guide with these numbers; it follows them. */
 export function drawQr(root: ParentNode, page: Page, path: string): void {
-  const svg = root.querySelector<SVGElement>('[data-qr]');
-  if (svg === null) return;
+  const box = root.querySelector<HTMLElement>('[data-qr]');
+  const svg = box?.querySelector('svg');
+  if (!box || !svg) return;
   page.values.subscribe(() => {
     const { modules } = create(linkOf(page, path), { errorCorrectionLevel: 'M' });
     let d = '';
@@ -28,6 +29,6 @@ export function drawQr(root: ParentNode, page: Page, path: string): void {
     drawn.setAttribute('d', d);
     drawn.setAttribute('fill', '#000');
     svg.replaceChildren(drawn);
-    svg.removeAttribute('hidden');
+    box.hidden = false;
   });
 }
