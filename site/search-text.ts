@@ -1,3 +1,5 @@
+/** Stands in a page that is in the search, on the element that is. */
+export const SEARCHED = ' data-pagefind-body';
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
 const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
 const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
@@ -11,7 +13,7 @@ const ID = /\sid="[^"]*"/;
  * in the search.
  */
 export function searchText(html: string): string | undefined {
-  const marked = html.indexOf(' data-pagefind-body');
+  const marked = html.indexOf(SEARCHED);
   if (marked < 0) return undefined;
   const title = /<title>[^<]*<\/title>/.exec(html)?.[0] ?? '';
   let text = '';

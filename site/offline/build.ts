@@ -21,32 +21,31 @@ export async function buildOffline({ dir, base }: { dir: string; base: string })
     .sort();
 
   const list: OfflineList = { version: '', pages: {}, images: {} };
-  for (const file of files) {
-    if (file.startsWith('images/')) list.images[file] = statSync(join(dir, file)).size;
-    if (!file.endsWith('index.html') || FROM_THE_START.test(file)) continue;
-    const html = readFileSync(join(dir, file), 'utf8');
-    const images = [...html.matchAll(/\ssrc="([^"]+)"/g)].flatMap(([, src]) =>
-      src!.startsWith(`${base}images/`) ? [src!.slice(base.length)] : [],
-    );
-    list.pages[addressOf(file)] = { bytes: Buffer.byteLength(html), images: [...new Set(images)].sort() };
-  }
+  const entries: { url: string; revision: string | null }[] = [];
+  const enter = (file: string, data: Buffer): void => {
+    if (!FROM_THE_START.test(file)) return;
+    // a name with a hash of its own content never changes
+    const revision = file.startsWith('_astro/') ? null : hash(data);
+    entries.push({ url: base + addressOf(file), revision });
+  };
   // any change of any file is another version
   const whole = createHash('sha256');
-  for (const file of files)
-    whole
-      .update(file)
-      .update('\0')
-      .update(readFileSync(join(dir, file)));
+  for (const file of files) {
+    const data = readFileSync(join(dir, file));
+    whole.update(file).update('\0').update(data);
+    enter(file, data);
+    if (file.startsWith('images/')) list.images[file] = data.length;
+    if (!file.endsWith('index.html') || FROM_THE_START.test(file)) continue;
+    const images = [...data.toString().matchAll(/\ssrc="([^"]+)"/g)].flatMap(([, src]) =>
+      src!.startsWith(`${base}images/`) ? [src!.slice(base.length)] : [],
+    );
+    list.pages[addressOf(file)] = { bytes: data.length, images: [...new Set(images)].sort() };
+  }
   list.version = whole.digest('hex').slice(0, 20);
-  writeFileSync(join(dir, 'offline.json'), `${JSON.stringify(list)}\n`);
+  const written = Buffer.from(`${JSON.stringify(list)}\n`);
+  writeFileSync(join(dir, 'offline.json'), written);
+  enter('offline.json', written);
 
-  const entries = [...files, 'offline.json']
-    .filter((file) => FROM_THE_START.test(file))
-    .map((file) => ({
-      url: base + addressOf(file),
-      // a name with a hash of its own content never changes
-      revision: file.startsWith('_astro/') ? null : hash(readFileSync(join(dir, file))),
-    }));
   const made = await build({
     configFile: false,
     root: dir,
