@@ -87,9 +87,11 @@ export interface Spoken {
   readonly spokenValue: string;
 }
 
-/** The words of a row, for markup whose attributes take nothing else. Lists stay behind: `data-each` shows those. */
+/** The words of a row, for markup whose attributes take nothing else; `false` is no word. Lists stay behind: `data-each` shows those. */
 export function texts(row: View): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(row).flatMap(([key, field]) => (Array.isArray(field) ? [] : [[key, String(field)]])),
+    Object.entries(row).flatMap(([key, field]) =>
+      Array.isArray(field) ? [] : [[key, field === false ? '' : String(field)]],
+    ),
   );
 }

@@ -75,7 +75,10 @@ export const model = (({ of }, job) => {
   const flagText = energised === true ? 'Energised' : energised === false ? 'At rest' : 'Does not settle';
   const current =
     carried === '' ? 'no current through the contact' : `${say(contactA, 'current', units)} from ${carried}`;
-  const state = `${inputsInWords(circuit, look.on)}: ${flagText.toLowerCase()}, coil draws ${say(amps(of), 'current', units)}, ${current}.`;
+  const state =
+    energised === null
+      ? `${inputsInWords(circuit, look.on)}: ${look.solution.reason}.`
+      : `${inputsInWords(circuit, look.on)}: ${flagText.toLowerCase()}, coil draws ${say(amps(of), 'current', units)}, ${current}.`;
   return {
     ...framed(job, {
       ...frame,
@@ -91,7 +94,7 @@ export const model = (({ of }, job) => {
     no: way(`${of}.no`),
     nc: way(`${of}.nc`),
     arm: energised === true ? 'pulled' : 'rest',
-    amps: carried === '' ? '' : say(contactA, 'current', units),
+    amps: carried === '' || energised === null ? '' : say(contactA, 'current', units),
     coilAmps: amps(of) > LIVE_A ? say(amps(of), 'current', units) : '',
     state,
     rows: terminals.map(
