@@ -61,7 +61,8 @@ export const model = ((props, job) => {
       spokenValue: `${words}: ${state}${look.faultWords ? `, with ${look.faultWords}` : ''}`,
     }),
     ...inputFields(circuit, look),
-    state: `${words}: ${state}.`,
+    // one picture cannot show a relay that rattles: the words say so
+    state: look.solution.settles || look.hidden ? `${words}: ${state}.` : `${words}: ${look.solution.reason}.`,
     faultWords: look.faultWords
       ? `Fault put in: ${look.faultWords}${look.blown.length ? `; ${look.blown.join(' and ')} blown` : ''}.`
       : '',
