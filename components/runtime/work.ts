@@ -47,8 +47,7 @@ export async function work(data: PageData): Promise<Page> {
   joinEntries({ root: document, attribute: 'data-in', entries: jobEntries(page) }, page.units, voice.say);
   wirePage(page);
   wireChoices(page);
-  if (document.querySelector('[data-read]') !== null)
-    (await import('./readings.ts')).wireReadings(page);
+  if (document.querySelector('[data-read]') !== null) (await import('./readings.ts')).wireReadings(page);
 
   let first = true;
   page.job.subscribe(() => {

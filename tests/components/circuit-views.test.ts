@@ -78,14 +78,17 @@ describe('the current in a bar of the drawing', () => {
 });
 
 describe('faults', () => {
-  it.each(['cargo-work-light', 'rinse-pump'])('%s: every fault says words and numbers, everything off and everything on', (id) => {
-    const { proof } = jobOn(id).study!;
-    for (const fault of faultsOf(proof.netlist))
-      for (const { inputs } of [proof.states[0]!, proof.states.at(-1)!]) {
-        const on = onKey(jobOn(id).circuit!, inputs);
-        expect(unclean(id, jobOn(id, { fault: faultKey(fault), on })), `${faultKey(fault)}, ${on}`).toEqual([]);
-      }
-  });
+  it.each(['cargo-work-light', 'rinse-pump'])(
+    '%s: every fault says words and numbers, everything off and everything on',
+    (id) => {
+      const { proof } = jobOn(id).study!;
+      for (const fault of faultsOf(proof.netlist))
+        for (const { inputs } of [proof.states[0]!, proof.states.at(-1)!]) {
+          const on = onKey(jobOn(id).circuit!, inputs);
+          expect(unclean(id, jobOn(id, { fault: faultKey(fault), on })), `${faultKey(fault)}, ${on}`).toEqual([]);
+        }
+    },
+  );
 
   it('name loads that do the same together, what harms first', () => {
     const job = jobOn('cargo-work-light');
