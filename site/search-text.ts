@@ -2,9 +2,10 @@
 export const SEARCHED = ' data-pagefind-body';
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
 const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
-const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
+const NO_TEXT = new Set(['script', 'style', 'template', 'svg', 'button']);
 const IGNORED = /\sdata-pagefind-ignore(?=[\s=]|$)/;
 const FOR_SEARCH = /\sdata-pagefind-/;
+const HIDDEN = /\shidden(?=\s|$)/;
 const ID = /\sid="[^"]*"/;
 
 /**
@@ -33,7 +34,7 @@ export function searchText(html: string): string | undefined {
       read = endOf(name, html, read);
       TAG.lastIndex = read;
     } else {
-      text += `<${name}${FOR_SEARCH.test(attributes) ? attributes : (ID.exec(attributes)?.[0] ?? '')}>`;
+      text += `<${name}${FOR_SEARCH.test(attributes) ? attributes.replace(HIDDEN, '') : (ID.exec(attributes)?.[0] ?? '')}>`;
       open++;
     }
     if (open === 0) break;
