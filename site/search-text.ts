@@ -2,7 +2,9 @@
 export const SEARCHED = ' data-pagefind-body';
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
 const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
-const NO_TEXT = new Set(['script', 'style', 'template', 'svg', 'button']);
+const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
+/** A button is no text, save a term: it stands in a sentence. */
+const CONTROL = /^(?!.*\sclass="term")/;
 const IGNORED = /\sdata-pagefind-ignore(?=[\s=]|$)/;
 const FOR_SEARCH = /\sdata-pagefind-/;
 const HIDDEN = /\shidden(?=\s|$)/;
@@ -30,7 +32,7 @@ export function searchText(html: string): string | undefined {
       text += `</${name}>`;
       open--;
     } else if (alone || EMPTY.has(name)) text += ' ';
-    else if (NO_TEXT.has(name) || IGNORED.test(attributes)) {
+    else if (NO_TEXT.has(name) || IGNORED.test(attributes) || (name === 'button' && CONTROL.test(attributes))) {
       read = endOf(name, html, read);
       TAG.lastIndex = read;
     } else {
