@@ -9,7 +9,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 30_000,
+          testTimeout: 90_000,
           hookTimeout: 120_000,
           fileParallelism: false,
         },
