@@ -67,8 +67,8 @@ export async function joinKeep(box: HTMLElement, base: string): Promise<void> {
         : `${paths.length} pages, ${mb(total)}${left.length < all.length ? `; ${mb(left.reduce((s, e) => s + weight(e), 0))} to go` : ''}.`,
     );
   };
-  box.hidden = false;
   await show();
+  box.hidden = false;
   button.addEventListener('click', async () => {
     button.disabled = true;
     progress.hidden = false;
