@@ -114,15 +114,18 @@ export function joinEntries(
         if (message === undefined)
           for (const each of inputs) each.value = textOf(entry, entry.value.peek(), units.peek());
       };
-      if (early.delete(input)) settle();
-      input.addEventListener('input', () => {
+      const typing = (): void => {
         clearTimeout(timer);
         input.dataset['typing'] = '';
         const message = read(input);
         if (message === undefined) refuse(undefined);
         else timer = window.setTimeout(() => refuse(message), PATIENCE_MS);
-      });
+      };
+      // whoever is still typing goes on in his own text
+      if (early.delete(input)) (input === document.activeElement ? typing : settle)();
+      input.addEventListener('input', typing);
       input.addEventListener('change', settle);
+      input.addEventListener('blur', () => input.dataset['typing'] !== undefined && settle());
       if (entry.field.options === undefined && entry.field.read === undefined) {
         input.addEventListener('keydown', (event) => {
           const key = (event as KeyboardEvent).key;

@@ -24,21 +24,23 @@ async function set(page: Page, name: string, text: string): Promise<void> {
   await field.press('Enter');
 }
 /** Waits until what was entered is on the device. */
-const stored = (page: Page, what: string) =>
-  page.waitForFunction(
-    (text) =>
-      new Promise<boolean>((done) => {
-        const open = indexedDB.open('loomleaf-jobs');
-        open.onsuccess = () => {
-          const all = open.result.transaction('jobs').objectStore('jobs').getAll();
-          all.onsuccess = () => {
-            open.result.close();
-            done(JSON.stringify(all.result).includes(text));
+async function stored(page: Page, what: string): Promise<void> {
+  const all = () =>
+    page.evaluate(
+      () =>
+        new Promise<string>((done) => {
+          const open = indexedDB.open('loomleaf-jobs');
+          open.onsuccess = () => {
+            const jobs = open.result.transaction('jobs').objectStore('jobs').getAll();
+            jobs.onsuccess = () => {
+              open.result.close();
+              done(JSON.stringify(jobs.result));
+            };
           };
-        };
-      }),
-    what,
-  );
+        }),
+    );
+  await expect.poll(all, { timeout: 10_000 }).toContain(what);
+}
 async function closeFirstHold(page: Page): Promise<void> {
   for (const step of ['sentence', 'traits', 'find-doors', 'door-limit', 'runs', 'lamp-places', 'baseline'])
     await tick(page, step);
@@ -206,6 +208,19 @@ describe('a job in hand', { timeout: 120_000 }, () => {
     expect(sheet).toContain('Library 3');
     expect(sheet).toContain('Load light fuse');
     for (const own of [NOTE, 'Wenna', 'Hedy', '24,5', 'Hold', 'Printed']) expect(sheet).not.toContain(own);
+    await context.close();
+  });
+
+  it('keeps what was entered in the moment before the page is left', async () => {
+    const { page, context } = await visit(GUIDE);
+    await start(page);
+    await set(page, 'feedRunM', '4');
+    await page.goto('about:blank');
+    await page.goto(address(GUIDE));
+    await inHand(page);
+    expect(await page.inputValue('#job-feedRunM-in')).toBe('4.0');
+    await stored(page, '"feedRunM":{"v":4');
+    expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('unsaved')))).toEqual([]);
     await context.close();
   });
 

@@ -88,6 +88,26 @@ describe('an entry', () => {
     await context.close();
   });
 
+  it('stays as typed when the page becomes ready in the middle of it', async () => {
+    const { page, context } = await visit(LOAD);
+    let release = (): void => {};
+    const held = new Promise<void>((go) => (release = go));
+    await page.route(/\/work\.[^/]*\.js$/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.locator('#in-powerW').click();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('6');
+    release();
+    await alive(page);
+    await page.keyboard.type('0');
+    expect(await page.inputValue('#in-powerW')).toBe('60');
+    await page.keyboard.press('Tab');
+    await page.waitForFunction(() => document.querySelector('[data-out="answer"]')?.textContent === '5.45');
+    await context.close();
+  });
+
   it('may be pressed before the page is ready: the press is not lost', async () => {
     const { page, context } = await visit(LOAD);
     await page.locator('[data-stepper="powerW:1"]').click();

@@ -14,6 +14,7 @@ import {
   startJob,
 } from '../../../components/job/model.ts';
 import { type JobStore, openJobs } from '../../../components/job/store.ts';
+import { clearUnsaved, layDown, takeUp, type Unsaved } from '../../../components/job/unsaved.ts';
 import { live, readPageData } from '../../../components/runtime/live.ts';
 import type { Page } from '../../../components/runtime/page.ts';
 import { inWords, show } from '../../../components/show.ts';
@@ -78,6 +79,11 @@ export async function openJob(guide: string, id: string): Promise<void> {
 
 async function inHand(guide: string, id: string, store: JobStore, page: Page): Promise<void> {
   let job = (await store.get(id))!;
+  const left = takeUp(job);
+  if (left.some) {
+    job = await store.put(left.job);
+    clearUnsaved(id);
+  }
   const here = await guideHere(page);
   const { line } = here;
   takeInHand(guide, id);
@@ -87,6 +93,7 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
 
   // ---- entries go to the device one by one, and come back as the job stands, other tabs' entries included
   let gone = false;
+  const unsaved = new Set<Unsaved>();
   const write: JobStore['write'] = async (...entry) => {
     try {
       const stored = await store.write(...entry);
@@ -102,9 +109,14 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
   const put = <K extends Parameters<JobStore['write']>[1]>(part: K, key: string, v: Job[K][string]['v']): void => {
     if (gone) return;
     // shown at once; the device's own entry, made a moment later, takes its place
-    job = enter(job, part, key, { v, at: Date.now(), by: '' } as never);
+    const entry = { v, at: Date.now(), by: '' };
+    job = enter(job, part, key, entry as never);
     render();
-    write(id, part, key, v).catch(() => undefined);
+    const waiting: Unsaved = { part, key, entry };
+    unsaved.add(waiting);
+    write(id, part, key, v)
+      .catch(() => undefined)
+      .finally(() => unsaved.delete(waiting));
   };
 
   // ---- values: the job's go on the page; what is changed on the page goes into the job
@@ -230,7 +242,10 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
   const trouble = store.trouble();
   if (trouble) troubled(trouble.message);
   store.onTrouble(({ message }) => troubled(message));
-  addEventListener('pagehide', () => timer !== 0 && flush());
+  addEventListener('pagehide', () => {
+    if (timer !== 0) flush();
+    layDown(id, [...unsaved]);
+  });
 
   // ---- a link that brings other values: the job's stand until someone says otherwise
   if (linked !== undefined) {
