@@ -8,8 +8,13 @@ export interface CurrentPath {
   source: string | undefined;
 }
 
+/** Currents [A] of one state by what names a branch: its id, or its number where there are many states. */
+type Currents = Readonly<Record<string | number, number>>;
+
 interface Way {
   id: string;
+  /** What names it in the currents. */
+  key: string | number;
   a: Node;
   b: Node;
 }
@@ -17,10 +22,13 @@ interface Way {
 /** Follows currents through a netlist, largest first; made once for many questions. */
 export class CurrentPaths {
   private readonly at = new Map<Node, Way[]>();
-  private readonly known = new Map<string, CurrentPath[]>();
+  private readonly known = new Map<string, { path: CurrentPath; ways: Way[] }[]>();
   private readonly sources: Extract<Element, { kind: 'source' }>[] = [];
+  private readonly keyOf: (id: string) => string | number;
 
-  constructor(netlist: Netlist) {
+  /** `keyOf` tells what names a branch in the currents that will be followed; default its id. */
+  constructor(netlist: Netlist, keyOf: (id: string) => string | number = (id) => id) {
+    this.keyOf = keyOf;
     for (const element of netlist.elements) {
       switch (element.kind) {
         case 'source':
@@ -29,25 +37,25 @@ export class CurrentPaths {
         case 'relay':
           for (const side of ['no', 'nc'] as const) {
             const node = element[side];
-            if (node !== null) this.add({ id: `${element.id}.${side}`, a: element.com, b: node });
+            if (node !== null) this.add(`${element.id}.${side}`, element.com, node);
           }
           break;
         case 'diode':
-          this.add({ id: element.id, a: element.a, b: element.k });
+          this.add(element.id, element.a, element.k);
           break;
         default:
-          this.add({ id: element.id, a: element.a, b: element.b });
+          this.add(element.id, element.a, element.b);
       }
     }
   }
 
   /**
-   * Where the current of a consumer comes from and goes to in a state. A way met before that carries the whole current
+   * Where the current of a consumer comes from and goes to in the state that has these currents. A way met before that carries the whole current
    * again is the same way, and the very same object.
    *
    * @param consumer `plus` and `minus` as the netlist names them; a negative current swaps them
    */
-  follow(state: Solution, consumer: { id: string; plus: Node; minus: Node; currentA: number }): CurrentPath {
+  follow(currents: Currents, consumer: { id: string; plus: Node; minus: Node; currentA: number }): CurrentPath {
     const forward = consumer.currentA >= 0;
     const key = forward ? consumer.id : `-${consumer.id}`;
     let known = this.known.get(key);
@@ -56,32 +64,34 @@ export class CurrentPaths {
       this.known.set(key, known);
     }
     const least = 0.999 * Math.abs(consumer.currentA);
-    const again = known.find((path) => path.elements.every((id) => Math.abs(state.currentA[id] ?? 0) >= least));
-    if (again !== undefined) return again;
+    const carriesAll = (ways: readonly Way[]) => ways.every((way) => Math.abs(currents[way.key] ?? 0) >= least);
+    const again = known.find(({ ways }) => carriesAll(ways));
+    if (again !== undefined) return again.path;
     const [entry, exit] = forward ? [consumer.plus, consumer.minus] : [consumer.minus, consumer.plus];
-    const up = this.walk(state, entry, 'up', consumer.id);
-    const down = this.walk(state, exit, 'down', consumer.id);
-    const path = { elements: [...up.ids.reverse(), ...down.ids], source: up.source };
+    const up = this.walk(currents, entry, 'up', consumer.id);
+    const down = this.walk(currents, exit, 'down', consumer.id);
+    const ways = [...up.ways.reverse(), ...down.ways];
+    const path = { elements: ways.map(({ id }) => id), source: up.source };
     // Where the current divides no single way carries all of it: such a way is never met again.
-    if (path.elements.every((id) => Math.abs(state.currentA[id] ?? 0) >= least)) known.push(path);
+    if (carriesAll(ways)) known.push({ path, ways });
     return path;
   }
 
   private walk(
-    state: Solution,
+    currents: Currents,
     from: Node,
     direction: 'up' | 'down',
     consumer: string,
-  ): { ids: string[]; source: string | undefined } {
-    const ids: string[] = [];
+  ): { ways: Way[]; source: string | undefined } {
+    const ways: Way[] = [];
     const seen = new Set([consumer]);
     for (let node = from; ; ) {
       const source = this.sources.find((each) => (direction === 'up' ? each.p : each.n) === node);
-      if (source !== undefined) return { ids, source: source.id };
+      if (source !== undefined) return { ways, source: source.id };
       let best: { way: Way; to: Node; currentA: number } | undefined;
       for (const way of this.at.get(node) ?? []) {
         if (seen.has(way.id)) continue;
-        const currentA = state.currentA[way.id] ?? 0;
+        const currentA = currents[way.key] ?? 0;
         // Counted from a to b: into the node from `a` where the node is `b`.
         const into = way.b === node ? currentA : -currentA;
         const wanted = direction === 'up' ? into : -into;
@@ -89,15 +99,16 @@ export class CurrentPaths {
           best = { way, to: way.b === node ? way.a : way.b, currentA: wanted };
         }
       }
-      if (best === undefined) return { ids, source: undefined };
+      if (best === undefined) return { ways, source: undefined };
       seen.add(best.way.id);
-      ids.push(best.way.id);
+      ways.push(best.way);
       node = best.to;
     }
   }
 
-  private add(way: Way): void {
-    for (const node of new Set([way.a, way.b])) {
+  private add(id: string, a: Node, b: Node): void {
+    const way = { id, key: this.keyOf(id), a, b };
+    for (const node of new Set([a, b])) {
       const list = this.at.get(node);
       if (list) list.push(way);
       else this.at.set(node, [way]);

@@ -22,7 +22,8 @@ export interface ProveOptions {
   stock?: Stock | undefined;
   /**
    * An earlier proof of the same circuit for other job values. Whether a circuit remembers and whether its relays race
-   * hangs on its wiring: where the earlier proof found neither, they are not looked for again.
+   * hangs on its wiring: where the earlier proof found neither, they are not looked for again. Nor are problems of the
+   * circuit as written.
    */
   after?: Pick<Proof, 'latching' | 'findings'> | undefined;
 }
@@ -103,7 +104,7 @@ export class UnprovableError extends RangeError {
  * @throws UnprovableError where `circuitProblems` finds any
  */
 export function prove(circuit: Circuit, given?: Values, options: ProveOptions = {}): Proof {
-  const problems = circuitProblems(circuit);
+  const problems = options.after === undefined ? circuitProblems(circuit) : [];
   if (problems.length > 0) throw new UnprovableError(circuit.id, problems);
   const values = valuesOf(circuit, given);
   const known = options.after && {
@@ -377,7 +378,7 @@ function loadFigures(
     figures.currentA = Math.max(figures.currentA, Math.abs(currentA));
     figures.powerW = Math.max(figures.powerW, Math.abs(currentA) * volts);
     lowestV = Math.min(lowestV, volts);
-    const { source } = paths.follow(state, { id: load.id, plus: load.a, minus: load.b, currentA });
+    const { source } = paths.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA });
     const from = netlist.elements.find((each) => each.kind === 'source' && each.id === source);
     if (from?.kind !== 'source') continue;
     dropV = Math.max(dropV, (state.nodeV[from.p] ?? 0) - (state.nodeV[from.n] ?? 0) - volts);

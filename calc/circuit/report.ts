@@ -10,12 +10,13 @@ import type { Frame, Solver, Variant } from './solve.ts';
 export function report(solver: Solver, variant: Variant, level: Uint8Array, cycle: Uint8Array[] | undefined): Solution {
   const frames = (cycle ?? [level]).map((positions) => solver.frame(variant, positions));
   const first = frames[0]!;
+  const { nodeV, currentA } = blankOf(solver);
   const solution: Solution = {
     inputs: {},
     settles: cycle === undefined,
     energised: {},
-    nodeV: { [CHASSIS]: 0 },
-    currentA: {},
+    nodeV: { ...nodeV },
+    currentA: { ...currentA },
     loadV: {},
     on: {},
     floating: [],
@@ -33,10 +34,8 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
   }
   for (const load of solver.loads) {
     const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
-    // volts alone light nothing: a strip the wrong way round takes no current
-    const on = across.map(
-      (voltageV, n) =>
-        Math.abs(voltageV) >= load.onFromV && Math.abs(solver.currentA(variant, load.branch, frames[n]!)) > NOTHING_A,
+    const on = across.map((voltageV, n) =>
+      isOn(voltageV, solver.currentA(variant, load.branch, frames[n]!), load.onFromV),
     );
     solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
     solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
@@ -47,8 +46,33 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
   return solution;
 }
 
+interface Blank {
+  nodeV: Record<Node, number>;
+  currentA: Record<string, number>;
+}
+const blanks = new WeakMap<Solver, Blank>();
+
+/**
+ * All names with no number yet. A table has thousands of reports, and filling in a copy costs engines half of what
+ * adding name after name does; parsed text, unlike an object filled by a loop, is kept in their quick form.
+ */
+function blankOf(solver: Solver): Blank {
+  let blank = blanks.get(solver);
+  if (blank === undefined) {
+    const named = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, 0.5]));
+    const currentA = named(solver.branches.map(({ id }) => id));
+    blank = JSON.parse(JSON.stringify({ nodeV: { [CHASSIS]: 0, ...named(solver.nodes) }, currentA })) as Blank;
+    blanks.set(solver, blank);
+  }
+  return blank;
+}
+
 /** Current that is none [A]. */
 const NOTHING_A = 1e-10;
+
+/** Whether a load is on. Volts alone light nothing: a strip the wrong way round takes no current. */
+export const isOn = (voltageV: number, currentA: number, onFromV: number): boolean =>
+  Math.abs(voltageV) >= onFromV && Math.abs(currentA) > NOTHING_A;
 
 /** Whether both ends hang on the same: between two that float there is no voltage to speak of. */
 function tied(solver: Solver, branch: number, frame: Frame): boolean {

@@ -2,14 +2,15 @@ import { METRIC_SIZES_MM2 } from '../conductor.ts';
 import { type Fuse, type FuseOptions, fuseFor } from '../fuse.ts';
 import { type GaugeOptions, gaugeFor } from '../gauge.ts';
 import { STOCKED_FUSES_A } from '../tables/workshop.ts';
-import { type CurrentPath, CurrentPaths, type Peaks, peakCurrents } from './current-paths.ts';
-import type { Circuit, Element, FusePart, Netlist, Solution } from './model.ts';
+import { type CurrentPath, CurrentPaths, type Peaks } from './current-paths.ts';
+import type { Circuit, Element, FusePart, Netlist } from './model.ts';
 import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
 import { isConductor, Paths, returnNodes } from './paths.ts';
 import { isLoad } from './problems.ts';
 import { numberOf, type Values, valuesOf } from './quantities.ts';
 import { prepare, type Solver } from './solve.ts';
-import { type TruthTable, truthTable } from './states.ts';
+import { type TruthTable, type TruthTableOptions, truthTable } from './states.ts';
+import { peaksOf, type Sweep, sweep } from './sweep.ts';
 
 /** What the workshop keeps and how it sizes. */
 export interface Stock {
@@ -112,31 +113,25 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
   const mostCombinations = Math.max(LEAST_COMBINATIONS, Math.floor(MOST_FIGURES / sizer.netlist.elements.length));
   const volts = (['resting', 'charging', 'lowest'] as const).map((state) => supplyVolts(circuit, values, state));
   const [resting, charging, lowest] = volts as [Volts, Volts, Volts];
+  const sizing = { races: 'none', mostCombinations, histories: false } as const;
+  const both: TruthTableOptions = {
+    supplyVariants: [resting, charging],
+    mostCombinations,
+    histories: known?.latching !== false,
+  };
   if (sizer.hasOpen) {
-    sizer.learn(
-      truthTable(prepare(sizer.netlist), {
-        supplyVariants: [charging],
-        races: 'none',
-        histories: false,
-        mostCombinations,
-      }),
-    );
+    sizer.learn(sweep(prepare(sizer.netlist), { ...sizing, supplyVariants: [charging] }));
     sizer.grow();
   }
   for (let round = 0; ; round++) {
     const solver = prepare(sizer.netlist);
-    const table = truthTable(solver, {
-      supplyVariants: [resting, charging],
-      races: known?.racing === false ? 'none' : 'last',
-      histories: known?.latching !== false,
-      mostCombinations,
-    });
-    const peaks = sizer.learn(table);
+    const swept = sweep(solver, { ...both, races: 'none' });
+    sizer.learn(swept);
     // Only electronic loads draw more from less voltage.
-    if (sizer.isElectronic)
-      sizer.learn(truthTable(solver, { supplyVariants: [lowest], races: 'none', histories: false, mostCombinations }));
+    if (sizer.isElectronic) sizer.learn(sweep(solver, { ...sizing, supplyVariants: [lowest] }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
-    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table, peaks };
+    const table = truthTable(solver, { ...both, races: known?.racing === false ? 'none' : 'last' });
+    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table, peaks: peaksOf(swept) };
   }
 }
 
@@ -198,17 +193,16 @@ class Sizer {
     return this.netlist.elements.some((each) => each.kind === 'load' && each.model === 'constant-power');
   }
 
-  /** Takes in what a solution shows: the largest currents so far, and the ways they go. */
-  learn(table: TruthTable): Peaks {
-    const states = [...table.rows, ...table.reached].map((row) => row.solution).filter((state) => state.settles);
-    const peaks = peakCurrents(states);
-    for (const [id, peak] of peaks) {
-      const currentA = Math.max(peak.highestA, -peak.lowestA);
+  /** Takes in what a sweep shows: the largest currents so far, and the ways they go. */
+  learn(swept: Sweep): void {
+    const { solver, lowestA, highestA } = swept;
+    for (let k = 0; k < solver.branches.length; k++) {
+      const { id } = solver.branches[k]!;
+      const currentA = Math.max(highestA[k]!, -lowestA[k]!);
       // Rounding must not make a size grow that another run would not.
       if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
     }
-    this.share(states);
-    return peaks;
+    this.share(swept);
   }
 
   /** One round: size everything open anew; false where nothing grew. */
@@ -281,11 +275,11 @@ class Sizer {
   }
 
   /** Shares every consumer's drop budget along its copper, and adds up inrush behind each fuse. */
-  private share(states: readonly Solution[]): void {
+  private share(swept: Sweep): void {
     const elements = new Map(this.netlist.elements.map((each) => [each.id, each]));
     const demands = new Map<string, { lengthM: number; budgetV: number }>();
     const fuseLoads = new Map<string, Set<string>>();
-    for (const { consumer, path } of this.pathsOf(states)) {
+    for (const { consumer, path } of this.pathsOf(swept)) {
       const budgetV = consumer.dropFraction * this.circuit.systemV;
       let fixedV = 0;
       let autoM = 0;
@@ -316,21 +310,22 @@ class Sizer {
       }
     }
     this.demands = demands;
-    this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, states)]));
+    this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, swept)]));
   }
 
   /** Ways that the current of each consumer takes, each once, over all states. */
-  private pathsOf(states: readonly Solution[]): { consumer: Consumer; path: CurrentPath }[] {
-    const ways = new CurrentPaths(this.netlist);
-    const consumers = this.consumers();
+  private pathsOf({ solver, states }: Sweep): { consumer: Consumer; path: CurrentPath }[] {
+    const ways = new CurrentPaths(this.netlist, solver.branchOf);
     const found: { consumer: Consumer; path: CurrentPath }[] = [];
     const seen = new Set<CurrentPath>();
-    for (const state of states) {
-      for (const consumer of consumers) {
-        const currentA = state.currentA[consumer.id] ?? 0;
-        // A trickle through an open circuit is no way to size wire for.
-        if (Math.abs(currentA) < 0.5 * (this.maxA.get(consumer.id) ?? 0) || Math.abs(currentA) < 1e-6) continue;
-        const path = ways.follow(state, { ...consumer, currentA });
+    for (const consumer of this.consumers()) {
+      const branch = solver.branchOf(consumer.id);
+      // A trickle through an open circuit is no way to size wire for.
+      const leastA = Math.max(0.5 * (this.maxA.get(consumer.id) ?? 0), 1e-6);
+      for (const state of states) {
+        const currentA = state.currentA[branch]!;
+        if (Math.abs(currentA) < leastA) continue;
+        const path = ways.follow(state.currentA, { ...consumer, currentA });
         if (seen.has(path)) continue;
         seen.add(path);
         found.push({ consumer, path });
@@ -354,19 +349,19 @@ class Sizer {
   }
 
   /** First current of the loads that come on together, at its worst. */
-  private inrushOf(loads: ReadonlySet<string>, states: readonly Solution[]): { inrushA: number; inrushMs: number } {
+  private inrushOf(loads: ReadonlySet<string>, { solver, states }: Sweep): { inrushA: number; inrushMs: number } {
     const figures = [...loads].map((id) => {
       const part = this.circuit.parts[id];
       const [inrushA, inrushMs] = part && isLoad(part) ? [part.inrushA, part.inrushMs] : [undefined, undefined];
       return {
-        id,
+        branch: solver.branchOf(id),
         inrushA: inrushA === undefined ? 0 : numberOf(inrushA, this.values),
         inrushMs: inrushMs === undefined ? 0 : numberOf(inrushMs, this.values),
       };
     });
     let inrushA = 0;
     for (const state of states) {
-      const together = figures.filter(({ id }) => state.on[id]);
+      const together = figures.filter(({ branch }) => state.on.has(branch));
       inrushA = Math.max(
         inrushA,
         together.reduce((sum, each) => sum + each.inrushA, 0),

@@ -69,6 +69,18 @@ function affordablePoints(solver: Solver): number {
   return MOST_WORK / solver.cost;
 }
 
+/** A state as the search comes to it; `solver.present` is its point while it is visited, unless its relays never rest. */
+export interface Place {
+  inputs: InputState;
+  volts: Record<string, number> | undefined;
+  variant: Variant;
+  /** Where the relays rest, or the first positions of the cycle they run through. */
+  level: Uint8Array;
+  cycle: Uint8Array[] | undefined;
+  /** For a state that only a history leads to: positions of the inputs, step by step from all-released. */
+  path: InputState[] | undefined;
+}
+
 /**
  * Solve every combination of the inputs from all relays released, then follow every single change of an input or of the
  * supply from every state found, so that the states of a latching circuit show.
@@ -77,11 +89,29 @@ function affordablePoints(solver: Solver): number {
  */
 export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions = {}): TruthTable {
   const solver = solverOf(netlist);
+  const rows: StateRow[] = [];
+  const reached: ReachedRow[] = [];
+  const found = visitStates(solver, options, ({ inputs, volts, variant, level, cycle, path }) => {
+    const solution = report(solver, variant, level, cycle);
+    const row = { n: rows.length + reached.length, inputs, ...(volts === undefined ? {} : { volts }), solution };
+    if (path === undefined) rows.push(row);
+    else reached.push({ ...row, path });
+  });
+  return { rows, reached, ...found };
+}
+
+/** The search of `truthTable`, for whoever needs less of each state than its report. */
+export function visitStates(
+  solver: Solver,
+  options: TruthTableOptions,
+  visit: (place: Place) => void,
+): Omit<TruthTable, 'rows' | 'reached'> {
   const supplies = options.supplyVariants ?? [undefined];
   const ids = solver.levelIds.slice(0, solver.inputCount);
   const most = affordable(solver, supplies.length, options.mostCombinations);
   const { states, coverage } = combinations(ids, most);
-  const rows: StateRow[] = [];
+  const remembers = solver.levelIds.length > solver.inputCount && (options.histories ?? true);
+  const settled: Start[] = [];
   const races: Race[] = [];
   const { races: where = 'all' } = options;
   let everyOrder = true;
@@ -96,19 +126,17 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
         if (!complete) everyOrder = false;
       }
       const cycle = solver.settle(variant, level, solver.point);
-      const solution = report(solver, variant, level, cycle);
-      rows.push({ n: rows.length, inputs, ...(volts === undefined ? {} : { volts }), solution });
+      if (remembers && cycle === undefined) settled.push({ supply, level });
+      visit({ inputs, volts, variant, level, cycle, path: undefined });
     }
   }
-  const remembers = solver.levelIds.length > solver.inputCount && (options.histories ?? true);
-  const histories = remembers ? follow(solver, supplies, rows) : undefined;
-  const reached = histories?.reached ?? [];
+  const histories = remembers ? follow(solver, supplies, settled, states, visit) : undefined;
   if (histories?.complete === false) {
     coverage.complete = false;
-    coverage.statement += `; histories were followed for ${rows.length + reached.length} states, not to the end`;
+    coverage.statement += `; histories were followed for ${histories.count} states, not to the end`;
   }
   if (!everyOrder) coverage.statement += '; where many relays move together, not every order of theirs';
-  return { rows, reached, latching: histories?.latching ?? false, races, coverage };
+  return { latching: histories?.latching ?? false, races, coverage };
 }
 
 /** Solve steps one after the other; each begins with the relays as the step before left them. */
@@ -164,64 +192,53 @@ function relaysOf(solver: Solver, level: Uint8Array): RelayState {
   return relays;
 }
 
+interface Start {
+  supply: number;
+  level: Uint8Array;
+}
+
 /** From every state of the table, change one input or the supply at a time, until nothing new appears. */
 function follow(
   solver: Solver,
   supplies: readonly (Record<string, number> | undefined)[],
-  rows: readonly StateRow[],
-): { reached: ReachedRow[]; latching: boolean; complete: boolean } {
-  interface Place {
-    supply: number;
-    level: Uint8Array;
-    /** What it was reached from. */
-    before: Place | undefined;
-  }
+  starts: readonly Start[],
+  states: readonly InputState[],
+  visit: (place: Place) => void,
+): { latching: boolean; complete: boolean; count: number } {
+  /** With what it was reached from. */
+  type Step = Start & { before: Step | undefined };
   const seen = supplies.map(() => new Set<number | string>());
-  const queue: Place[] = [];
-  const perSupply = rows.length / supplies.length;
-  for (const [n, row] of rows.entries()) {
-    if (!row.solution.settles) continue;
-    const supply = Math.floor(n / perSupply);
-    const variant = solver.atVolts(supplies[supply]);
-    const level = solver.level(variant, row.inputs, row.solution.energised as RelayState);
-    seen[supply]!.add(keyOf(level));
-    queue.push({ supply, level, before: undefined });
-  }
-  const ofTable = new Set(rows.map((row) => JSON.stringify(row.inputs)));
-  const reached: ReachedRow[] = [];
+  const queue: Step[] = starts.map(({ supply, level }) => ({ supply, level, before: undefined }));
+  for (const { supply, level } of starts) seen[supply]!.add(keyOf(level));
+  const ofTable = new Set(states.map((inputs) => JSON.stringify(inputs)));
+  const fromTable = states.length * supplies.length;
   let moves = affordablePoints(solver) / POINTS_A_STATE;
   let latching = false;
-  for (const place of queue) {
+  let found = 0;
+  for (const step of queue) {
     for (let move = 0; move < solver.inputCount + supplies.length; move++) {
-      const supply = move < solver.inputCount ? place.supply : move - solver.inputCount;
-      if (move >= solver.inputCount && supply === place.supply) continue;
-      if (moves-- < 0) return { reached, latching, complete: false };
-      const variant = solver.atVolts(supplies[supply]);
-      const level = place.level.slice();
+      const supply = move < solver.inputCount ? step.supply : move - solver.inputCount;
+      if (move >= solver.inputCount && supply === step.supply) continue;
+      if (moves-- < 0) return { latching, complete: false, count: fromTable + found };
+      const volts = supplies[supply];
+      const variant = solver.atVolts(volts);
+      const level = step.level.slice();
       if (move < solver.inputCount) level[move] = 1 - level[move]!;
       const cycle = solver.settle(variant, level, solver.point);
       const key = keyOf(level);
       if (cycle !== undefined || seen[supply]!.has(key)) continue;
       seen[supply]!.add(key);
-      const next: Place = { supply, level, before: place };
+      found++;
+      const next: Step = { supply, level, before: step };
       queue.push(next);
       const path: InputState[] = [];
-      for (let step: Place | undefined = next; step !== undefined; step = step.before)
-        path.unshift(inputsOf(solver, step.level));
+      for (let at: Step | undefined = next; at !== undefined; at = at.before) path.unshift(inputsOf(solver, at.level));
       const inputs = inputsOf(solver, level);
       if (ofTable.has(JSON.stringify(inputs))) latching = true;
-      const volts = supplies[supply];
-      const solution = report(solver, variant, level, undefined);
-      reached.push({
-        n: rows.length + reached.length,
-        inputs,
-        ...(volts === undefined ? {} : { volts }),
-        solution,
-        path,
-      });
+      visit({ inputs, volts, variant, level, cycle, path });
     }
   }
-  return { reached, latching, complete: true };
+  return { latching, complete: true, count: fromTable + found };
 }
 
 function inputsOf(solver: Solver, level: Uint8Array): InputState {

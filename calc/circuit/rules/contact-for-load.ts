@@ -57,7 +57,7 @@ export function behind(look: Look, state: Solution, contact: string): { part: Lo
   return look.of('load').flatMap((load) => {
     if (state.on[load.id] !== true) return [];
     const currentA = state.currentA[load.id] ?? 0;
-    const { elements } = look.ways.follow(state, { id: load.id, plus: load.a, minus: load.b, currentA });
+    const { elements } = look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA });
     const part = look.written?.circuit.parts[load.id];
     return part !== undefined && isLoad(part) && elements.includes(contact)
       ? [{ part, currentA: Math.abs(currentA) }]
