@@ -9,7 +9,7 @@ export interface CurrentPath {
 }
 
 /** Currents [A] of one state by what names a branch: its id, or its number where there are many states. */
-type Currents = Readonly<Record<string | number, number>>;
+type Currents = Readonly<Record<string, number>> | Readonly<Record<number, number>>;
 
 interface Way {
   id: string;
@@ -18,6 +18,8 @@ interface Way {
   a: Node;
   b: Node;
 }
+
+const at = (currents: Currents, { key }: Way): number => (currents as Record<string | number, number>)[key] ?? 0;
 
 /** Follows currents through a netlist, largest first; made once for many questions. */
 export class CurrentPaths {
@@ -64,7 +66,7 @@ export class CurrentPaths {
       this.known.set(key, known);
     }
     const least = 0.999 * Math.abs(consumer.currentA);
-    const carriesAll = (ways: readonly Way[]) => ways.every((way) => Math.abs(currents[way.key] ?? 0) >= least);
+    const carriesAll = (ways: readonly Way[]) => ways.every((way) => Math.abs(at(currents, way)) >= least);
     const again = known.find(({ ways }) => carriesAll(ways));
     if (again !== undefined) return again.path;
     const [entry, exit] = forward ? [consumer.plus, consumer.minus] : [consumer.minus, consumer.plus];
@@ -91,7 +93,7 @@ export class CurrentPaths {
       let best: { way: Way; to: Node; currentA: number } | undefined;
       for (const way of this.at.get(node) ?? []) {
         if (seen.has(way.id)) continue;
-        const currentA = currents[way.key] ?? 0;
+        const currentA = at(currents, way);
         // Counted from a to b: into the node from `a` where the node is `b`.
         const into = way.b === node ? currentA : -currentA;
         const wanted = direction === 'up' ? into : -into;

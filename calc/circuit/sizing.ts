@@ -131,7 +131,14 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
     if (sizer.isElectronic) sizer.learn(sweep(solver, { ...sizing, supplyVariants: [lowest] }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
     const table = truthTable(solver, { ...both, races: known?.racing === false ? 'none' : 'last' });
-    return { sizing: sizer.result(), netlist: sizer.netlist, origin: sizer.origin, solver, table, peaks: peaksOf(swept) };
+    return {
+      sizing: sizer.result(),
+      netlist: sizer.netlist,
+      origin: sizer.origin,
+      solver,
+      table,
+      peaks: peaksOf(swept),
+    };
   }
 }
 

@@ -51,7 +51,6 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
 export function peaksOf({ solver, states, lowestA, highestA }: Sweep): Peaks {
   const peaks = new Map<string, { lowestA: number; highestA: number }>();
   if (states.length === 0) return peaks;
-  for (const [k, { id }] of solver.branches.entries())
-    peaks.set(id, { lowestA: lowestA[k]!, highestA: highestA[k]! });
+  for (const [k, { id }] of solver.branches.entries()) peaks.set(id, { lowestA: lowestA[k]!, highestA: highestA[k]! });
   return peaks;
 }

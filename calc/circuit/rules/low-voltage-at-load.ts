@@ -29,7 +29,8 @@ export const lowVoltageAtLoad: Rule = {
               ? sources[0]
               : sources.find(
                   ({ id }) =>
-                    id === look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA }).source,
+                    id ===
+                    look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA }).source,
                 );
           if (from === undefined) return 0;
           const supplyV = (state.nodeV[from.p] ?? 0) - (state.nodeV[from.n] ?? 0);
