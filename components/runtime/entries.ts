@@ -16,6 +16,8 @@ export interface Entry {
   take(value: number | string): string | undefined;
   /** A fault that came from another entry. */
   fault: ReadonlySignal<string | undefined>;
+  /** Told which values the next steps would set. */
+  foresee?(values: readonly number[]): void;
   /** Told when typed text is refused and when that is over. */
   refused(message: string | undefined): void;
 }
@@ -165,6 +167,8 @@ function step(entry: Entry, by: number, units: UnitChoice, refuse: (message: str
   if (typeof value !== 'number') return;
   const next = stepFrom(value, by, field, units);
   refuse(entry.take(next));
+  // whoever steps once mostly steps again
+  entry.foresee?.([by, -by].map((each) => stepFrom(next, each, field, units)));
 }
 
 function textOf({ field }: Entry, value: number | string, units: UnitChoice): string {

@@ -2,8 +2,10 @@ import { batch, computed, type ReadonlySignal, type Signal, signal } from '@prea
 import { defaultsOf, type JobContext, type Study } from '../context.ts';
 import type { Reading } from '../job/model.ts';
 import type { UnitChoice } from '../units.ts';
+import { idleWork } from './idle.ts';
 import { fromHash, type Kept, readKept, toHash, UNITS_KEY, unitsFrom, valuesKey, writeKept } from './keep.ts';
 import type { PageData } from './page-data.ts';
+import { keptStudies } from './studies.ts';
 
 /** Works a circuit out; loaded with the first page that has one. */
 export type StudyOf = (data: PageData, values: Readonly<Record<string, number>>, after: Study | null) => Study | null;
@@ -15,6 +17,8 @@ export interface Local {
   /** Reads a kept value; undefined where it is not one. */
   accept: (kept: unknown) => number | string | undefined;
 }
+
+const NONE = {};
 
 /** The page's state: everything that a change may come from, and everything that follows from it. */
 export interface Page {
@@ -32,6 +36,10 @@ export interface Page {
   readonly job: ReadonlySignal<JobContext>;
   /** Sets job values together: everything that follows runs once. Values out of range are left out; tells which. */
   set(values: Readonly<Record<string, number>>): string[];
+  /** Values that may be set next, likeliest first: what follows from them is worked out while the page rests. */
+  foresee(next: readonly Readonly<Record<string, number>>[]): void;
+  /** Called with what a model would get if such values were set. */
+  onForeseen(listen: (job: JobContext) => void): void;
   /** All defaults but these, as a link or a job has them. */
   apply(values: Readonly<Record<string, unknown>>): void;
   resetAll(): void;
@@ -84,15 +92,15 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   const refused = signal<Readonly<Record<string, string>>>({});
   const chosen = signal<Readonly<Record<string, string>>>({});
   const readings = signal<Readonly<Record<string, Reading>>>({});
-  let last: Study | null = null;
-  const study = computed(() => (last = studyOf(data, values.value, last)));
+  const worked = keptStudies((of, after) => studyOf(data, of, after));
+  const study = computed(() => worked(values.value));
   const job = computed<JobContext>(() => ({
     circuit: data.circuit,
     values: values.value,
     shop: data.shop,
     units: units.value,
     study: study.value,
-    local: {},
+    local: NONE,
     refused: refused.value,
     chosen: chosen.value,
     readings: readings.value,
@@ -105,6 +113,8 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
     return kept;
   };
 
+  const idle = idleWork();
+  const foreseen: ((job: JobContext) => void)[] = [];
   let writing = 0;
   let taker: ((values: Readonly<Record<string, number>>) => void) | undefined;
   const write = (): void => {
@@ -145,6 +155,20 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
       write();
       return left;
     },
+    foresee(next) {
+      if (data.circuit === null) return;
+      idle(
+        next.flatMap((each) => {
+          const set = { ...values.peek(), ...each };
+          const shown = (): void => {
+            const ahead = { ...job.peek(), values: set, study: worked(set) };
+            for (const listen of foreseen) listen(ahead);
+          };
+          return [() => void worked(set), shown];
+        }),
+      );
+    },
+    onForeseen: (listen) => void foreseen.push(listen),
     apply(kept) {
       batch(() => {
         values.value = { ...defaults, ...numbers(kept) };

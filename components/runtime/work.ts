@@ -1,9 +1,10 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals-core';
-import type { JobContext } from '../context.ts';
+import type { JobContext, Study } from '../context.ts';
 import type { ComponentModule, LocalField, View } from '../contract.ts';
 import { faultOf, faultsOf } from '../faults.ts';
 import { loadModel } from '../models.ts';
 import { inWords, show } from '../show.ts';
+import { stepFrom } from '../stepping.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 import { bind } from './bind.ts';
 import { wireChoices } from './choose.ts';
@@ -44,7 +45,8 @@ export async function work(data: PageData): Promise<Page> {
     const props = { ...JSON.parse(root.dataset['props'] ?? '{}'), ...more.get(root) };
     enliven(root, module, props as never, page, marks.changed, voice);
   }
-  joinEntries({ root: document, attribute: 'data-in', entries: jobEntries(page) }, page.units, voice.say);
+  const entries = jobEntries(page);
+  joinEntries({ root: document, attribute: 'data-in', entries }, page.units, voice.say);
   wirePage(page);
   wireChoices(page);
   if (document.querySelector('[data-read]') !== null) (await import('./readings.ts')).wireReadings(page);
@@ -64,6 +66,12 @@ export async function work(data: PageData): Promise<Page> {
     });
   });
   document.documentElement.dataset['live'] = '';
+  // the first step, whichever it is
+  page.foresee(
+    [...entries].flatMap(([name, { field, value }]) =>
+      [1, -1].map((by) => ({ [name]: stepFrom(value.peek() as number, by, field, page.units.peek()) })),
+    ),
+  );
   return page;
 }
 
@@ -93,15 +101,24 @@ function enliven(
 ): void {
   const update = bind(root, changed);
   const local = fields === undefined ? undefined : localEntries(root, fields(props, page.job.peek()), page, voice.say);
+  const whole = (job: JobContext): JobContext =>
+    local === undefined ? job : { ...job, local: local.good.value, refused: local.refused.value };
+  const foreseen = new WeakMap<Study, { job: JobContext; view: View }>();
+  page.onForeseen((ahead) => {
+    const job = whole(ahead);
+    try {
+      if (job.study !== null) foreseen.set(job.study, { job, view: model(props, job) });
+    } catch {
+      // told when it comes to it
+    }
+  });
   let spoken: string | undefined;
   effect(() => {
-    const job = page.job.value;
+    const job = whole(page.job.value);
     let view: View;
     try {
-      view = model(
-        props,
-        local === undefined ? job : { ...job, local: local.good.value, refused: local.refused.value },
-      );
+      const ahead = job.study === null ? undefined : foreseen.get(job.study);
+      view = ahead !== undefined && sameBut(ahead.job, job, ['values']) ? ahead.view : model(props, job);
     } catch (fault) {
       // the last good answer stands, and is marked as such; the fault is for whoever reads the console
       root.setAttribute('data-kept', '');
@@ -116,6 +133,10 @@ function enliven(
     spoken = now;
   });
 }
+
+/** Whether two contexts are the same but for these, which say the same in other objects. */
+const sameBut = (a: JobContext, b: JobContext, but: readonly (keyof JobContext)[]): boolean =>
+  (Object.keys(b) as (keyof JobContext)[]).every((key) => a[key] === b[key] || but.includes(key));
 
 /** Entries of a component's own. The model sees the last set in which every entry is good. */
 function localEntries(
@@ -187,6 +208,7 @@ function jobEntries(page: Page): Map<string, Entry> {
         const shown = (each: number) => show(each, kind, page.units.peek(), spec.step);
         return `${spec.label} must be ${shown(spec.min).text} to ${inWords(shown(spec.max))}.`;
       },
+      foresee: (values) => page.foresee(values.map((value) => ({ [name]: value }))),
       refused(message) {
         const rest = { ...page.refused.peek() };
         delete rest[name];
