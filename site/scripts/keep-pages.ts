@@ -68,7 +68,7 @@ export async function joinKeep(box: HTMLElement, base: string): Promise<void> {
     );
   };
   await show();
-  box.hidden = false;
+  button.disabled = false;
   button.addEventListener('click', async () => {
     button.disabled = true;
     progress.hidden = false;

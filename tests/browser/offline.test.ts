@@ -69,7 +69,7 @@ describe('without a signal', { timeout: 180_000 }, () => {
     await onDevice(page, '/offline.json');
     await page.reload();
     const keep = page.locator('[data-keep-pages]');
-    await keep.waitFor({ state: 'visible' });
+    await keep.locator('button:enabled').waitFor();
     expect(await keep.locator('[data-keep-says]').textContent()).toMatch(/^\d+ pages, [\d.]+ MB/);
     await keep.locator('button').click();
     await page.waitForFunction(
