@@ -130,7 +130,7 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
     // Only electronic loads draw more from less voltage.
     if (sizer.isElectronic) sizer.learn(sweep(solver, { ...sizing, supplyVariants: [lowest] }));
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
-    const table = truthTable(solver, { ...both, races: known?.racing === false ? 'none' : 'last' });
+    const table = known?.racing === false ? swept.table() : truthTable(solver, { ...both, races: 'last' });
     return {
       sizing: sizer.result(),
       netlist: sizer.netlist,
@@ -178,6 +178,7 @@ class Sizer {
   /** Most demanding metres of copper per volt of budget, by wire. */
   private demands = new Map<string, { lengthM: number; budgetV: number }>();
   private inrush = new Map<string, { inrushA: number; inrushMs: number }>();
+  private reached: { netlist: Netlist; reach: Reach } | undefined;
 
   constructor(circuit: Circuit, values: Values, stock: Stock) {
     this.circuit = circuit;
@@ -222,15 +223,15 @@ class Sizer {
     };
     const before = this.reach();
     for (const id of this.autoFuses) rate(id, this.fuse(id, before, 'to be sized').ratingA);
-    this.resize();
-    const reach = this.autoFuses.length > 0 ? this.reach() : before;
+    if (grew) this.resize();
+    const reach = this.reach();
     for (const id of this.autoWires) {
       const { areaMm2 } = this.wire(id, reach);
       if (areaMm2 <= (this.sizes.areaMm2[id] ?? 0)) continue;
       this.sizes.areaMm2[id] = areaMm2;
       grew = true;
     }
-    this.resize();
+    if (grew) this.resize();
     return grew;
   }
 
@@ -377,7 +378,13 @@ class Sizer {
     return { inrushA, inrushMs: Math.max(0, ...figures.map((each) => each.inrushMs)) };
   }
 
+  /** Looked for once for every netlist. */
   private reach(): Reach {
+    if (this.reached?.netlist !== this.netlist) this.reached = { netlist: this.netlist, reach: this.findReach() };
+    return this.reached.reach;
+  }
+
+  private findReach(): Reach {
     const returns = returnNodes(this.netlist);
     const starts = this.netlist.elements.flatMap((each) =>
       each.kind === 'source' ? [{ node: each.p, start: each.id, ohm: each.ohm }] : [],
@@ -468,9 +475,10 @@ class Sizer {
     const { currentA, lengthM, systemV, allowedDropFraction = USUAL.dropFraction, minFuseA = 0 } = question;
     const { insulationC = USUAL.insulationC, ambientC = USUAL.ambientC, bundled = 1, engineSpace = false } = question;
     const slack = 1 + 1e-9;
-    const limitA = limitOf(areaMm2, { insulationC, ambientC, bundled, engineSpace }) * slack;
     const dropV = currentA * wireOhm(areaMm2, lengthM);
-    return currentA <= limitA && minFuseA <= limitA && dropV <= allowedDropFraction * systemV * slack;
+    if (dropV > allowedDropFraction * systemV * slack) return false;
+    const limitA = limitOf(areaMm2, { insulationC, ambientC, bundled, engineSpace }) * slack;
+    return currentA <= limitA && minFuseA <= limitA;
   }
 
   private isAuto(wire: string): boolean {

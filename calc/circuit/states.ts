@@ -89,14 +89,25 @@ export interface Place {
  */
 export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions = {}): TruthTable {
   const solver = solverOf(netlist);
+  const places: Place[] = [];
+  const found = visitStates(solver, options, (place) => places.push(place));
+  return tableOf(solver, places, found);
+}
+
+/** The truth table of a search that was made. */
+export function tableOf(
+  solver: Solver,
+  places: readonly Place[],
+  found: Omit<TruthTable, 'rows' | 'reached'>,
+): TruthTable {
   const rows: StateRow[] = [];
   const reached: ReachedRow[] = [];
-  const found = visitStates(solver, options, ({ inputs, volts, variant, level, cycle, path }) => {
+  for (const { inputs, volts, variant, level, cycle, path } of places) {
     const solution = report(solver, variant, level, cycle);
     const row = { n: rows.length + reached.length, inputs, ...(volts === undefined ? {} : { volts }), solution };
     if (path === undefined) rows.push(row);
     else reached.push({ ...row, path });
-  });
+  }
   return { rows, reached, ...found };
 }
 

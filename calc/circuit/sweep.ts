@@ -5,7 +5,7 @@
 import type { Peaks } from './current-paths.ts';
 import { isOn } from './report.ts';
 import type { Solver } from './solve.ts';
-import { type TruthTableOptions, visitStates } from './states.ts';
+import { type Place, type TruthTable, type TruthTableOptions, tableOf, visitStates } from './states.ts';
 
 export interface SweptState {
   /** Signed current of each branch [A], by its number. */
@@ -21,6 +21,8 @@ export interface Sweep {
   /** Least and greatest current of each branch over those states [A], by its number. */
   lowestA: Float64Array;
   highestA: Float64Array;
+  /** The same states, and those that never rest, with all their names. */
+  table(): TruthTable;
 }
 
 /** Every state of a truth table in which the relays rest. */
@@ -29,7 +31,10 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
   const states: SweptState[] = [];
   const lowestA = new Float64Array(branches.length).fill(Number.POSITIVE_INFINITY);
   const highestA = new Float64Array(branches.length).fill(Number.NEGATIVE_INFINITY);
-  visitStates(solver, options, ({ variant, level, cycle }) => {
+  const places: Place[] = [];
+  const found = visitStates(solver, options, (place) => {
+    const { variant, level, cycle } = place;
+    places.push(place);
     if (cycle !== undefined) return;
     const currentA = new Float64Array(branches.length);
     for (let k = 0; k < currentA.length; k++) {
@@ -44,7 +49,7 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
       if (isOn(solver.dropV(variant, branch, present, level), currentA[branch]!, onFromV)) on.add(branch);
     states.push({ currentA, on });
   });
-  return { solver, states, lowestA, highestA };
+  return { solver, states, lowestA, highestA, table: () => tableOf(solver, places, found) };
 }
 
 /** Least and greatest current of each branch over the states of a sweep, by id. */
