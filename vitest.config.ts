@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-/** Two suites: `unit` is pure and parallel; `browser` drives one Chromium over one built site, one file at a time. */
+/** Two suites: `unit` is pure and parallel; `browser` drives Chromium over one built site, two files at a time: they mostly wait. */
 export default defineConfig({
   test: {
     projects: [
@@ -11,7 +11,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 90_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          maxWorkers: 2,
         },
       },
     ],

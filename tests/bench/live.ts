@@ -101,11 +101,12 @@ async function presses(site: Site, path: string, { lines, figures }: Part): Prom
     }).observe({ type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit);
   });
   await slowProcessor(session, SLOWED);
+  await page.waitForTimeout(READ_MS);
   const buttons = page.locator('.inst [data-stepper$=":1"]');
-  const number = Math.min(5, await buttons.count());
+  const number = await buttons.count();
   for (let n = 0; n < CHANGES; n++) {
-    await buttons.nth(n % number).click();
-    await page.waitForTimeout(120);
+    await buttons.nth(Math.floor(n / 4) % number).click();
+    await page.waitForTimeout(PRESS_MS);
   }
   await page.waitForTimeout(300);
   const took = await page.evaluate(() => (window as { presses?: number[] }).presses ?? []);
