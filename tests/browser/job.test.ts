@@ -215,10 +215,13 @@ describe('a job in hand', { timeout: 120_000 }, () => {
     const { page, context } = await visit(GUIDE);
     await start(page);
     await set(page, 'feedRunM', '4');
+    await page.click('[data-job-notes]');
+    await page.keyboard.type('Second battery under the seat');
     await page.goto('about:blank');
     await page.goto(address(GUIDE));
     await inHand(page);
     expect(await page.inputValue('#job-feedRunM-in')).toBe('4.0');
+    expect(await page.inputValue('[data-job-notes]')).toBe('Second battery under the seat');
     await stored(page, '"feedRunM":{"v":4');
     expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('unsaved')))).toEqual([]);
     await context.close();

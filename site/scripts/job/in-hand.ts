@@ -242,10 +242,17 @@ async function inHand(guide: string, id: string, store: JobStore, page: Page): P
   const trouble = store.trouble();
   if (trouble) troubled(trouble.message);
   store.onTrouble(({ message }) => troubled(message));
-  addEventListener('pagehide', () => {
+  // a page that is put away may not come back: what is typed and not yet entered counts
+  let typing: EventTarget | null = null;
+  document.addEventListener('input', ({ target }) => (typing = target));
+  document.addEventListener('change', () => (typing = null), true);
+  const leave = (): void => {
+    typing?.dispatchEvent(new Event('change', { bubbles: true }));
     if (timer !== 0) flush();
     layDown(id, [...unsaved]);
-  });
+  };
+  addEventListener('pagehide', leave);
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && leave());
 
   // ---- a link that brings other values: the job's stand until someone says otherwise
   if (linked !== undefined) {
