@@ -108,20 +108,29 @@ export function joinEntries(
     };
     for (const input of inputs) {
       input.disabled = false;
+      let reading: number | undefined;
       const settle = (): void => {
         clearTimeout(timer);
+        if (reading !== undefined) cancelAnimationFrame(reading);
+        reading = undefined;
         delete input.dataset['typing'];
         const message = read(input);
         refuse(message);
         if (message === undefined)
           for (const each of inputs) each.value = textOf(entry, entry.value.peek(), units.peek());
       };
-      const typing = (): void => {
-        clearTimeout(timer);
-        input.dataset['typing'] = '';
+      const readTyped = (): void => {
+        if (reading === undefined) return; // settled meanwhile
+        reading = undefined;
         const message = read(input);
         if (message === undefined) refuse(undefined);
         else timer = window.setTimeout(() => refuse(message), PATIENCE_MS);
+      };
+      // the letter first, then what follows from it: a page that computes must not make a key feel slow
+      const typing = (): void => {
+        clearTimeout(timer);
+        input.dataset['typing'] = '';
+        reading ??= requestAnimationFrame(() => setTimeout(readTyped));
       };
       // whoever is still typing goes on in his own text
       if (early.delete(input)) (input === document.activeElement ? typing : settle)();

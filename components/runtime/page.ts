@@ -147,7 +147,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
         else left.push(name);
       }
       batch(() => {
-        values.value = next;
+        if (Object.keys(next).some((name) => next[name] !== values.value[name])) values.value = next;
         const still = { ...refused.value };
         for (const name of Object.keys(wanted)) if (!left.includes(name)) delete still[name];
         if (Object.keys(still).length !== Object.keys(refused.value).length) refused.value = still;
