@@ -7,6 +7,7 @@ import { deadLink } from './dead-link.ts';
 import { emptyDocument } from './empty-document.ts';
 import { image } from './image.ts';
 import { javascript } from './javascript.ts';
+import { jobValues } from './job-values.ts';
 import { placement } from './placement.ts';
 import { quotedTag } from './quoted-tag.ts';
 import { refers } from './refers.ts';
@@ -25,6 +26,7 @@ export const rules: readonly Rule[] = [
   emptyDocument,
   image,
   javascript,
+  jobValues,
   placement,
   quotedTag,
   refers,

@@ -4,6 +4,9 @@ import { type Problem, shownPath } from '../../read/source.ts';
 import { id as idSchema } from '../../schemas/fields.ts';
 import type { Rule } from '../rule.ts';
 
+/** Addresses that a page of the site has already. */
+const TAKEN: Partial<Record<Kind, readonly string[]>> = { lessons: ['sheet'] };
+
 /** A file's name is its id and its address: it has a plain form, and no other file has it, in capitals or not. */
 export const sameId: Rule = {
   id: 'same-id',
@@ -28,6 +31,8 @@ export const sameId: Rule = {
             file,
             `file name "${id}${extname(path)}" is the ${one}'s id: lower case letters, digits, single hyphens`,
           );
+        else if (TAKEN[kind]?.includes(id))
+          yield at(file, `the address /${kind}/${id}/ is taken by a page of the site: give the ${one} another name`);
       }
     }
   },
