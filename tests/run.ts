@@ -42,7 +42,7 @@ const whole = (command: string, args: readonly string[]) => async (): Promise<Ta
   (await start(command, args)) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
 const own = (command: string, ...args: string[]) =>
-  whole(process.execPath, ['--import', './site/command/node-version.mjs', `./site/command/${command}.ts`, ...args]);
+  whole(process.execPath, ['--import', './site/command/preload.mjs', `./site/command/${command}.ts`, ...args]);
 
 /** A runner that counts its tests. One that breaks off, or says it failed without a failed test, is a failure itself. */
 const suite = (project: string) => async (): Promise<Tally> => {

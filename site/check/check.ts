@@ -36,13 +36,14 @@ export async function check(dir: string, options: CheckOptions = {}): Promise<Ch
   const reading = readFolder(resolve(dir));
   const known = knownOf(reading, options.calculators ?? CALCULATOR_IDS);
   const content = contentOf(known, options.components);
+  const checking = options.components
+    ? checkDocuments(reading.documents, content)
+    : checkInParallel(reading.documents, known, content);
   const proving = proveAll(known.circuits, reading.shop?.data ?? UNNAMED, {
     cacheDir: CACHE,
     ...options.proving,
   });
-  const { documents, problems } = options.components
-    ? checkDocuments(reading.documents, content)
-    : await checkInParallel(reading.documents, known, content);
+  const { documents, problems } = await checking;
   problems.push(...reading.problems);
   const whole: Whole = { reading, documents, content, proofs: await proving };
   for (const rule of rules) if (rule.whole) problems.push(...rule.whole(whole));

@@ -83,7 +83,7 @@ export function readDocument(source: Source): DocumentParts {
     heading: Heading | undefined,
     quoted: boolean,
   ): void => {
-    const offset = node.position?.start.offset ?? 0;
+    const { offset } = node;
     let holder = parent;
     let said = saying;
     let title = heading;
@@ -98,7 +98,7 @@ export function readDocument(source: Source): DocumentParts {
       case 'mdxJsxFlowElement':
       case 'mdxJsxTextElement': {
         const name = node.name ?? '';
-        const { attributes, faults, end } = readTag(text, offset, name, node.attributes?.length ?? 0);
+        const { attributes, faults, end } = readTag(text, offset, name, node.attributeCount ?? 0);
         holder = {
           name,
           offset,
@@ -106,7 +106,7 @@ export function readDocument(source: Source): DocumentParts {
           attributes,
           faults,
           parent,
-          filled: (node.children?.length ?? 0) > 0,
+          filled: node.children.length > 0,
           text: '',
           brokenInQuote: quoted && /\n/.test(text.slice(offset, end) + (/^\s*/.exec(text.slice(end))?.[0] ?? '')),
         };
@@ -134,7 +134,7 @@ export function readDocument(source: Source): DocumentParts {
         break;
       }
     }
-    for (const child of node.children ?? []) walk(child, holder, said, title, quoted || node.type === 'blockquote');
+    for (const child of node.children) walk(child, holder, said, title, quoted || node.type === 'blockquote');
     // Two paragraphs of one tag must not run together in its text.
     if (said && said.text !== '' && BLOCKS.has(node.type)) said.text += ' ';
   };

@@ -3,7 +3,7 @@ import { type DocumentParts, frontMatterIn, readDocument } from './document.ts';
 import type { DocumentFile } from './folder.ts';
 import { type DataOf, type DocumentKind, KINDS } from './kinds.ts';
 import { type Outline, outlineOf, wordsOf } from './outline.ts';
-import { type Place, type Problem, readSource, Source, shownPath } from './source.ts';
+import { type Place, type Problem, readSource, Source } from './source.ts';
 import { readYaml } from './yaml.ts';
 
 /** A guide or lesson with all its parts, for as long as the rules look at it. */
@@ -95,7 +95,7 @@ export function closeDocument({ kind, id, source, data, parts, outline }: OpenDo
   return {
     kind,
     id,
-    file: shownPath(source.path),
+    file: source.file,
     path: source.path,
     data,
     outline,

@@ -33,7 +33,7 @@ export function parseMdx(source: Source): Parsed {
       text = blanked;
     }
   }
-  return { tree: { type: 'root' }, text, problems };
+  return { tree: { type: 'root', offset: 0, children: [] }, text, problems };
 }
 
 interface Fault {

@@ -5,7 +5,7 @@ import type { Part } from './part.ts';
 import { ROOT, SCRATCH } from './places.ts';
 import { type Usage, watched } from './watched.ts';
 
-const NODE = [process.execPath, '--import', './site/command/node-version.mjs'] as const;
+const NODE = [process.execPath, '--import', './site/command/preload.mjs'] as const;
 
 /** Folder of the site that this run built with so many guides. */
 export const builtWith = (guides: number): string => join(SCRATCH, `${guides}/site`);

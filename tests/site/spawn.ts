@@ -23,7 +23,7 @@ export interface Ended {
 /** Starts a command as its npm script does. */
 export function start(command: string, args: readonly string[]): { child: ChildProcess; ended: Promise<Ended> } {
   const script = `./site/command/${command}.ts`;
-  const child = spawn(process.execPath, ['--import', './site/command/node-version.mjs', script, ...args], {
+  const child = spawn(process.execPath, ['--import', './site/command/preload.mjs', script, ...args], {
     cwd: ROOT,
     env: ENVIRONMENT,
   });

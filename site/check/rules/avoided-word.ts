@@ -6,9 +6,9 @@ export const avoidedWord: Rule = {
   id: 'avoided-word',
   *document({ source, parts }, { terms }) {
     const search = searchFor(terms);
-    // Most documents hold none of the words: one quick look at the whole text says so.
-    if (!search?.anywhere.test(source.text.toLowerCase())) return;
+    if (!search) return;
     for (const { text, offset } of parts.prose) {
+      if (!search.perhaps.test(text)) continue;
       for (const found of text.matchAll(search.words)) {
         const term = search.better.get(found[0].toLowerCase());
         if (term !== undefined)
@@ -19,7 +19,8 @@ export const avoidedWord: Rule = {
 };
 
 interface Search {
-  anywhere: RegExp;
+  /** Finds all that `words` finds and a little more, in half the time. */
+  perhaps: RegExp;
   words: RegExp;
   /** The word to use, by the word to avoid in lower case. */
   better: Map<string, string>;
@@ -32,8 +33,10 @@ function searchFor(terms: readonly Term[]): Search | undefined {
   const better = new Map(terms.flatMap(({ term, avoid }) => avoid.map((word) => [word.toLowerCase(), term] as const)));
   // The longest first, so that "leisure battery bank" is not cut short.
   const list = [...better.keys()].sort((a, b) => b.length - a.length).map(literally);
-  const words = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${list.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
-  const search = list.length === 0 ? undefined : { anywhere: new RegExp(list.join('|')), words, better };
+  const any = `(?:${list.join('|')})`;
+  const words = new RegExp(`(?<![\\p{L}\\p{N}-])${any}(?![\\p{L}\\p{N}-])`, 'giu');
+  const perhaps = new RegExp(`(?<![a-z0-9])${any}(?![a-z0-9])`, 'iu');
+  const search = list.length === 0 ? undefined : { perhaps, words, better };
   searches.set(terms, search);
   return search;
 }

@@ -15,11 +15,9 @@ export const component: Rule = {
         );
         continue;
       }
-      const seen = new Set<string>();
-      for (const { name, offset } of tag.attributes) {
-        if (seen.has(name)) yield source.problem(offset, `<${tag.name}>: "${name}" is given twice`);
-        seen.add(name);
-      }
+      for (const [i, { name, offset }] of tag.attributes.entries())
+        if (tag.attributes.findIndex((other) => other.name === name) < i)
+          yield source.problem(offset, `<${tag.name}>: "${name}" is given twice`);
       const result = rule.props.safeParse(tag.props);
       if (result.success) continue;
       for (const { path, key, missing, message } of complaints(

@@ -1,5 +1,6 @@
 import { basename, join } from 'node:path';
 import type { Circuit } from '../../../calc/index.ts';
+import type { ComponentRule } from '../../../components/schemas.ts';
 import { filesUnder } from '../../read/folder.ts';
 import { KINDS } from '../../read/kinds.ts';
 import type { OpenDocument } from '../../read/open.ts';
@@ -13,7 +14,7 @@ export const refers: Rule = {
     for (const tag of document.parts.tags) {
       const rule = Object.hasOwn(content.components, tag.name) ? content.components[tag.name] : undefined;
       if (!rule) continue;
-      const named = Object.entries(rule.refers ?? {});
+      const named = referencesOf(rule);
       for (const [name, what] of named) {
         const attribute = tag.attributes.find((one) => one.name === name);
         if (!attribute) continue;
@@ -34,6 +35,13 @@ export const refers: Rule = {
     }
   },
 };
+
+const references = new WeakMap<ComponentRule, readonly [property: string, what: string][]>();
+function referencesOf(rule: ComponentRule): readonly [property: string, what: string][] {
+  let found = references.get(rule);
+  if (!found) references.set(rule, (found = Object.entries(rule.refers ?? {})));
+  return found;
+}
 
 const oneOf = ({ kind }: OpenDocument): string => KINDS[kind].one;
 

@@ -20,22 +20,28 @@ export const sameId: Rule = {
     ];
     for (const { kind, id, path } of files) {
       const { one } = KINDS[kind];
-      const file = shownPath(path);
       const key = `${kind} ${id.toLowerCase()}`;
       const other = seen.get(key);
-      if (other !== undefined) yield at(file, `same ${one} id as ${other}: "${id}" would have one address with it`);
+      if (other !== undefined)
+        yield at(path, `same ${one} id as ${shownPath(other)}: "${id}" would have one address with it`);
       else {
-        seen.set(key, file);
+        seen.set(key, path);
         if (!idSchema.safeParse(id).success)
           yield at(
-            file,
+            path,
             `file name "${id}${extname(path)}" is the ${one}'s id: lower case letters, digits, single hyphens`,
           );
         else if (TAKEN[kind]?.includes(id))
-          yield at(file, `the address /${kind}/${id}/ is taken by a page of the site: give the ${one} another name`);
+          yield at(path, `the address /${kind}/${id}/ is taken by a page of the site: give the ${one} another name`);
       }
     }
   },
 };
 
-const at = (file: string, message: string): Problem => ({ file, line: 1, col: 1, message, severity: 'error' });
+const at = (path: string, message: string): Problem => ({
+  file: shownPath(path),
+  line: 1,
+  col: 1,
+  message,
+  severity: 'error',
+});
