@@ -93,7 +93,7 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
   const chosen = signal<Readonly<Record<string, string>>>({});
   const readings = signal<Readonly<Record<string, Reading>>>({});
   const worked = keptStudies((of, after) => studyOf(data, of, after));
-  const study = computed(() => worked(values.value));
+  const study = computed(() => worked.of(values.value));
   const job = computed<JobContext>(() => ({
     circuit: data.circuit,
     values: values.value,
@@ -156,15 +156,15 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
       return left;
     },
     foresee(next) {
-      if (data.circuit === null) return;
+      if (data.circuit === null || !worked.light) return;
       idle(
         next.flatMap((each) => {
           const set = { ...values.peek(), ...each };
           const shown = (): void => {
-            const ahead = { ...job.peek(), values: set, study: worked(set) };
+            const ahead = { ...job.peek(), values: set, study: worked.of(set) };
             for (const listen of foreseen) listen(ahead);
           };
-          return [() => void worked(set), shown];
+          return [() => void worked.of(set), shown];
         }),
       );
     },

@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Study } from '../../components/context.ts';
 import { keptStudies } from '../../components/runtime/studies.ts';
 
-const study = (n: number): Study => ({ figures: { n } }) as unknown as Study;
+const study = (n: number, states = 2): Study =>
+  ({ figures: { n }, proof: { states: Array.from({ length: states }), reached: [] } }) as unknown as Study;
 
 describe('studies that are kept', () => {
   it('are worked out once for the same values, and after the one before', () => {
     const asked: [number, Study | null][] = [];
-    const of = keptStudies((values, after) => {
+    const { of } = keptStudies((values, after) => {
       asked.push([values['m']!, after]);
       return study(values['m']!);
     });
@@ -23,7 +24,7 @@ describe('studies that are kept', () => {
 
   it('give way to newer ones, the longest unused first', () => {
     let worked = 0;
-    const of = keptStudies((values) => {
+    const { of } = keptStudies((values) => {
       worked++;
       return study(values['m']!);
     });
@@ -36,9 +37,40 @@ describe('studies that are kept', () => {
     expect(worked).toBe(34);
   });
 
+  it('are fewer where each has many states, but the last one', () => {
+    let worked = 0;
+    const kept = keptStudies((values) => {
+      worked++;
+      return study(values['m']!, 4096);
+    });
+    for (const m of [1, 2, 2, 1]) kept.of({ m });
+    expect(worked).toBe(2);
+    kept.of({ m: 3 });
+    kept.of({ m: 2 });
+    expect(worked).toBe(4);
+    expect(kept.light).toBe(false);
+  });
+
+  it('are light while one takes little time', () => {
+    let clock = 0;
+    let takes = 20;
+    const kept = keptStudies(
+      (values) => {
+        clock += takes;
+        return study(values['m']!);
+      },
+      () => clock,
+    );
+    kept.of({ m: 1 });
+    expect(kept.light).toBe(true);
+    takes = 400;
+    kept.of({ m: 2 });
+    expect(kept.light).toBe(false);
+  });
+
   it('keep nothing of what threw', () => {
     let worked = 0;
-    const of = keptStudies(() => {
+    const { of } = keptStudies(() => {
       worked++;
       if (worked === 1) throw new RangeError('no');
       return null;
