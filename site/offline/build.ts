@@ -6,7 +6,7 @@ import type { OfflineList } from './names.ts';
 
 /** On the device from the first visit: the frame, and what a fitter needs wherever he stands. Addresses below the base. */
 const FROM_THE_START =
-  /^(index\.html|(search|jobs|offline|guides|surfaces|lessons|terms|calculators)\/index\.html|(calculators|vehicles)\/[^/]+\/index\.html|jobs\/card\/index\.html|404\.html|_astro\/.*\.(js|css|woff2)|pagefind\/.*|synonyms\.json|bay\.js|mark\.svg|manifest\.webmanifest|icons\/.*\.png|offline\.json)$/;
+  /^(index\.html|(search|jobs|offline|guides|surfaces|lessons|terms|calculators)\/index\.html|(calculators|vehicles)\/[^/]+\/index\.html|jobs\/card\/index\.html|404\.html|_astro\/.*\.(js|css|woff2)|pagefind\/.*|synonyms\.json|mark\.svg|manifest\.webmanifest|icons\/.*\.png|offline\.json)$/;
 
 /** Files that never reach a reader's device by themselves. */
 const hash = (data: Buffer): string => createHash('sha256').update(data).digest('hex').slice(0, 20);

@@ -154,6 +154,7 @@ export function pageTypes(): { type: string; path: string }[] {
     ...fixed,
     ...one('vehicle', 'vehicles'),
     { type: 'guide', path: '/guides/cargo-work-light/' },
+    { type: 'job card', path: '/guides/cargo-work-light/card/' },
     ...one('calculator', 'calculators'),
     ...one('circuit', 'circuits'),
     ...one('surface', 'surfaces'),

@@ -13,13 +13,13 @@ export function linkOf(page: Page, path: string): string {
   );
 }
 
-/** Draws the code that opens the guide with these numbers; it follows them. */
-export function drawQr(root: ParentNode, page: Page, path: string): void {
+/** Draws the code that opens the guide, with the numbers of a page that has other ones; it follows them. */
+export function drawQr(root: ParentNode, page: Page | null, path: string): void {
   const box = root.querySelector<HTMLElement>('[data-qr]');
   const svg = box?.querySelector('svg');
   if (!box || !svg) return;
-  page.values.subscribe(() => {
-    const { modules } = create(linkOf(page, path), { errorCorrectionLevel: 'M' });
+  const draw = (link: string): void => {
+    const { modules } = create(link, { errorCorrectionLevel: 'M' });
     let d = '';
     for (let y = 0; y < modules.size; y++)
       for (let x = 0; x < modules.size; x++) if (modules.get(y, x)) d += `M${x + QUIET} ${y + QUIET}h1v1h-1z`;
@@ -29,6 +29,7 @@ export function drawQr(root: ParentNode, page: Page, path: string): void {
     drawn.setAttribute('d', d);
     drawn.setAttribute('fill', '#000');
     svg.replaceChildren(drawn);
-    box.hidden = false;
-  });
+  };
+  if (page === null) draw(location.origin + path);
+  else page.values.subscribe(() => draw(linkOf(page, path)));
 }
