@@ -7,8 +7,6 @@ import {
 } from 'astro/runtime/server/index.js';
 import type { Circuit } from '../calc/index.ts';
 import type { PageContext } from './context.ts';
-import { components } from './index.ts';
-import type { ComponentName } from './names.ts';
 
 const markup = new WeakMap<Circuit, Map<string, string>>();
 
@@ -36,23 +34,3 @@ export function kept(name: string, component: AstroComponentFactory): AstroCompo
     return render`${markHTMLString(text)}`;
   });
 }
-
-const KEPT: readonly ComponentName[] = [
-  'BenchSheet',
-  'CircuitDiagram',
-  'FaultTable',
-  'Findings',
-  'FuseSizer',
-  'GaugeChooser',
-  'JobValues',
-  'PartsList',
-  'RelayDiagram',
-  'TruthTable',
-  'Value',
-];
-
-/** What a guide is given: every component, the instruments of its circuit drawn once. */
-export const guideComponents: Readonly<Record<ComponentName, AstroComponentFactory>> = {
-  ...components,
-  ...Object.fromEntries(KEPT.map((name) => [name, kept(name, components[name])])),
-};

@@ -1,4 +1,5 @@
-import type { PageContext } from '../../components/context.ts';
+import type { Proof } from '../../calc/index.ts';
+import type { PageContext, Study } from '../../components/context.ts';
 import { studyFrom } from '../../components/study.ts';
 import { base } from '../links.ts';
 import { proofOf } from '../proofs.ts';
@@ -10,11 +11,9 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
   const shop = await workshop();
   const wanted = circuitId ?? (typeof guide?.data.circuit === 'string' ? guide.data.circuit : undefined);
   const circuit = (wanted === undefined ? undefined : shop.circuits.get(wanted)) ?? null;
-  const settings = settingsOf(shop);
   const proof = circuit === null ? undefined : await proofOf(circuit.id);
   return {
-    base,
-    shop: settings,
+    ...(await everywhere(shop)),
     guide: guide
       ? {
           id: guide.id,
@@ -26,13 +25,31 @@ export async function pageContext(guide?: Guide, circuitId?: string): Promise<Pa
         }
       : null,
     circuit,
-    study: proof === undefined ? null : studyFrom(proof),
+    study: proof === undefined ? null : once(studies, proof, studyFrom),
     traits: guide ? traitsOf(guide, shop) : [],
+  };
+}
+
+type Everywhere = Pick<PageContext, 'base' | 'shop' | 'terms' | 'lessons' | 'surfaces' | 'relays'>;
+const studies = new WeakMap<Proof, Study>();
+const shared = new WeakMap<Workshop, Promise<Everywhere>>();
+
+/** What is the same on every page of a workshop. */
+const everywhere = (shop: Workshop): Promise<Everywhere> =>
+  once(shared, shop, async () => ({
+    base,
+    shop: settingsOf(shop),
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),
     surfaces: Object.fromEntries((await surfacesByUse()).map((surface) => [surface.id, surface])),
     relays: Object.fromEntries(shop.relays.map((relay) => [relay.id, relay])),
-  };
+  }));
+
+/** Makes of a thing what follows from it, the first time that it is asked for. */
+function once<K extends object, V>(made: WeakMap<K, V>, of: K, make: (of: K) => V): V {
+  let found = made.get(of);
+  if (found === undefined) made.set(of, (found = make(of)));
+  return found;
 }
 
 function settingsOf({ shop }: Workshop): PageContext['shop'] {
