@@ -133,6 +133,8 @@ export interface PageContext {
   /** Content of surfaces and relays as their schemas have it, by id; read by the components made for them. */
   surfaces: Readonly<Record<string, unknown>>;
   relays: Readonly<Record<string, unknown>>;
+  /** Size of a picture, by its path in the content folder [px]; null where its file does not say. */
+  pictureSize?: (path: string) => Promise<{ width: number; height: number } | null>;
   /** A state to show in place of the page's own: the gallery's cases. */
   job?: JobContext;
   /** Set by components that may stand on a page once with their ids or shared drawing parts. */

@@ -4,6 +4,7 @@ import { studyFrom } from '../../components/study.ts';
 import { base } from '../links.ts';
 import { proofOf } from '../proofs.ts';
 import { type Guide, type Workshop, workshop } from '../workshop.ts';
+import { pictureSize } from './pictures.ts';
 import { surfacesByUse } from './surfaces.ts';
 
 /** What components on a page may know: the workshop's settings and words, and on a guide its circuit worked out. */
@@ -42,6 +43,7 @@ const everywhere = (shop: Workshop): Promise<Everywhere> =>
     terms: shop.terms.map(({ term, meaning }) => ({ term, meaning })),
     lessons: shop.lessons.map(({ id, data }) => ({ id, title: data.title, minutes: data.minutes })),
     surfaces: Object.fromEntries((await surfacesByUse()).map((surface) => [surface.id, surface])),
+    pictureSize,
     relays: Object.fromEntries(shop.relays.map((relay) => [relay.id, relay])),
   }));
 

@@ -13,18 +13,48 @@ describe('ways of reading', () => {
   });
 
   it('keeps the line, the choices and the focus in forced colours', async () => {
-    const { page, context } = await visit(GUIDE, { forcedColours: true });
+    const { page, context, address } = await visit(GUIDE, { forcedColours: true });
     const seen = await page.evaluate(() => {
-      const line = getComputedStyle(document.querySelector('.stn.lead > .rail')!, '::before');
+      const line = (selector: string) => getComputedStyle(document.querySelector(selector)!, '::before');
       const set = getComputedStyle(document.querySelector('.v.set')!);
       return {
-        line: line.backgroundColor,
         page: getComputedStyle(document.body).backgroundColor,
+        lead: line('.stn.lead > .rail').backgroundColor,
+        edge: line('.stn[data-wire] > .rail').borderLeftColor,
         set: `${set.borderBottomWidth} ${set.borderBottomStyle}`,
       };
     });
-    expect(seen.line).not.toBe(seen.page);
+    expect(seen.lead).not.toBe(seen.page);
+    expect(seen.edge).not.toBe(seen.page);
     expect(seen.set).toBe('2px solid');
+
+    // what is chosen has a frame that what is not chosen has not
+    await page.goto(address('/search/'));
+    const choices = await page.evaluate(() =>
+      [':has(> input:checked)', ':not(:has(> input:checked))'].map((state) => {
+        const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(document.querySelector(`.opt${state}`)!);
+        return { outlineStyle, outlineWidth, outlineColor };
+      }),
+    );
+    expect(choices[0]).toMatchObject({ outlineStyle: 'solid', outlineWidth: '3px' });
+    expect(choices[0]!.outlineColor).not.toBe(seen.page);
+    expect(choices[1]!.outlineStyle).toBe('none');
+
+    // whatever the keyboard reaches says so
+    const reached = new Set<string>();
+    for (let n = 0; n < 12; n++) {
+      await page.keyboard.press('Tab');
+      const focus = await page.evaluate(() => {
+        const at = document.activeElement!;
+        const framed = at.matches('input') ? at.closest('.opt, .q')! : at;
+        const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(framed);
+        return { at: `${at.tagName} ${at.className}`, outlineStyle, outlineWidth, outlineColor };
+      });
+      reached.add(focus.at);
+      expect(focus, focus.at).toMatchObject({ outlineStyle: 'solid', outlineWidth: '3px' });
+      expect(focus.outlineColor, focus.at).not.toBe(seen.page);
+    }
+    expect(reached.size).toBeGreaterThan(4);
     await context.close();
   });
 
