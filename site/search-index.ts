@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { close, createIndex, type PagefindIndex } from 'pagefind';
 import { searchText } from './search-text.ts';
 
-/** Files of the search tool's own interface, which the site does not use. */
-const INTERFACE = /ui\.(js|css)$|^pagefind-highlight\.js$/;
+/** Files of the search tool that the site does not use: its own interface, its worker. */
+const UNUSED = /ui\.(js|css)$|^pagefind-(highlight|worker)\.js$/;
 
 interface Place {
   path: string;
@@ -58,7 +58,7 @@ export class SearchIndex {
     await Promise.all(this.#adding);
     const folder = join(dir, 'pagefind');
     await this.#index.writeFiles({ outputPath: folder }).then(whole);
-    for (const name of readdirSync(folder)) if (INTERFACE.test(name)) rmSync(join(folder, name));
+    for (const name of readdirSync(folder)) if (UNUSED.test(name)) rmSync(join(folder, name));
   }
 
   /** Ends the search tool's process, whatever became of the index. */

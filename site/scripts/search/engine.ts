@@ -54,7 +54,8 @@ export function open(base: string): Promise<{ index: Pagefind; groups: Groups }>
       import(/* @vite-ignore */ `${base}pagefind/pagefind.js`) as Promise<Pagefind>,
       fetch(`${base}synonyms.json`).then((response) => (response.ok ? (response.json() as Promise<Groups>) : [])),
     ]);
-    await index.options({ baseUrl: base, excerptLength: 24 });
+    // In this thread: a worker of its own sends a message for every page of every answer, which takes twice as long.
+    await index.options({ baseUrl: base, excerptLength: 24, noWorker: true });
     await index.init();
     // Without this an answer carries no counts.
     await index.filters();

@@ -15,6 +15,8 @@ const base = root.dataset['base'] ?? '/';
 const symbols = new Set([...root.querySelectorAll('symbol')].map(({ id }) => id.slice('s-'.length)));
 
 const PAGE = 10;
+/** From a letter to its question: the letter itself is shown first. One question is answered at a time, the latest next. */
+const PAUSE_MS = 20;
 const FILTERS = ['vehicle', 'work', 'level', 'page'] as const;
 /** Filters in the order they were set: the last is the first to be dropped. */
 let order: string[] = [];
@@ -169,7 +171,7 @@ form.addEventListener('submit', (event) => {
 input.addEventListener('input', () => {
   clearTimeout(pause);
   shown = PAGE;
-  pause = setTimeout(() => void search(), 120);
+  pause = setTimeout(() => void search(), PAUSE_MS);
 });
 select.addEventListener('change', () => changed('vehicle'));
 for (const name of ['work', 'level', 'page'])
