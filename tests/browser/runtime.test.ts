@@ -290,6 +290,21 @@ describe('a link', () => {
     expect(new URL(page.url()).hash).toBe('#cable');
     await context.close();
   });
+
+  it('to a station leads to just below the run bar, past pictures that are not there yet', async () => {
+    for (const width of [390, 1440]) {
+      const { page, context } = await visit(`${GUIDE}#bench`, { width });
+      const room = await page.evaluate(async () => {
+        await document.fonts.ready;
+        for (let frame = 0; frame < 20; frame++) await new Promise((done) => requestAnimationFrame(done));
+        const bar = document.querySelector('.runbar')!.getBoundingClientRect();
+        return document.getElementById('bench')!.getBoundingClientRect().top - (bar.top === 0 ? bar.bottom : 0);
+      });
+      expect(room, `${width} px`).toBeGreaterThanOrEqual(0);
+      expect(room, `${width} px`).toBeLessThan(48);
+      await context.close();
+    }
+  });
 });
 
 describe("the reader's units", () => {
