@@ -60,9 +60,11 @@ describe('cards on paper', { timeout: 120_000 }, () => {
     },
   );
 
-  it('is black and white in print, in the night bay too', async () => {
+  it('is black and white in print, in the night bay too, with the code that opens the guide', async () => {
     const { page, context } = await visit('/guides/cargo-work-light/card/', { bay: 'night' });
     await page.emulateMedia({ media: 'print' });
+    await page.locator('[data-qr] path').waitFor();
+    expect((await page.locator('[data-qr]').boundingBox())?.width).toBeGreaterThanOrEqual(76); // 2 cm
     const colours = await page.locator('.sheet').evaluateAll((sheets) => {
       const found = new Set<string>();
       for (const sheet of sheets)
