@@ -1,8 +1,13 @@
+/** What a page says: its title as text, its main part as markup. */
+export interface Rendered {
+  title: string;
+  main: string;
+}
 /**
- * Takes the pages of a build. Asked when a page begins, with its address below the base path; gives back where its markup
- * goes when it is done. Several pages are on the way at once, and the order in which they began is the same every time.
+ * Takes the pages of a build. Asked when a page begins, with its address below the base path; gives back where what it
+ * says goes when it is done. Several pages are on the way at once, and the order in which they began is the same every time.
  */
-export type PageTaker = (path: string) => (html: string | undefined) => void;
+export type PageTaker = (path: string) => (page: Rendered | undefined) => void;
 
 /** Set by the build, called by the pages' middleware: two module graphs of one process meet in the global object. */
 const shared = globalThis as { [taker]?: PageTaker | undefined };

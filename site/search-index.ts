@@ -1,6 +1,7 @@
 import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex, type PagefindIndex } from 'pagefind';
+import type { Rendered } from './rendered.ts';
 import { searchText } from './search-text.ts';
 
 /** Files of the search tool that the site does not use: its own interface, its worker. */
@@ -33,15 +34,15 @@ export class SearchIndex {
   }
 
   /**
-   * Keeps the place of a page that begins; gives back where its markup goes. Pages are added in the order in which they
+   * Keeps the place of a page that begins; gives back where what it says goes. Pages are added in the order in which they
    * began, whichever is done first, so that the same content gives the same index.
    */
-  begin(path: string): (html: string | undefined) => void {
+  begin(path: string): (page: Rendered | undefined) => void {
     const place: Place = { path, content: undefined, done: false };
     this.#places.push(place);
-    return (html) => {
+    return (page) => {
       // A page says with `data-pagefind-body` what of it is found; one without it is left out.
-      place.content = html === undefined ? undefined : searchText(html);
+      place.content = page && searchText(page);
       place.done = true;
       while (this.#places[0]?.done) this.#add(this.#places.shift()!);
     };

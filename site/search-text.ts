@@ -1,5 +1,7 @@
+import type { Rendered } from './rendered.ts';
+
 /** Stands in a page that is in the search, on the element that is. */
-export const SEARCHED = ' data-pagefind-body';
+const SEARCHED = ' data-pagefind-body';
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
 const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
 const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
@@ -15,10 +17,9 @@ const ID = /\sid="[^"]*"/;
  * before it parses. Reads markup as the site writes it, every attribute in double quotes. Undefined where the page is not
  * in the search.
  */
-export function searchText(html: string): string | undefined {
+export function searchText({ title, main: html }: Rendered): string | undefined {
   const marked = html.indexOf(SEARCHED);
   if (marked < 0) return undefined;
-  const title = /<title>[^<]*<\/title>/.exec(html)?.[0] ?? '';
   let text = '';
   /** Elements open, the one that is searched included. */
   let open = 0;
@@ -41,7 +42,8 @@ export function searchText(html: string): string | undefined {
     }
     if (open === 0) break;
   }
-  return `<html><head>${title}</head><body>${text}</body></html>`;
+  const head = `<title>${title.replaceAll('&', '&amp;').replaceAll('<', '&lt;')}</title>`;
+  return `<html><head>${head}</head><body>${text}</body></html>`;
 }
 
 /** Where the element ends whose opening tag ends at `from`. Only tags of its own name are looked at, so it is quick. */

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { searchText } from '../../site/search-text.ts';
 
-const page = (body: string) =>
-  `<!doctype html><html lang="en"><head><title>A lamp | Shop</title><style>b{}</style></head><body class="guide"><main data-pagefind-body>${body}</main></body></html>`;
+const page = (body: string) => ({
+  title: 'A lamp & a <fuse> | Shop',
+  main: `<p>not this</p><article data-pagefind-body>${body}</article><p>nor this</p>`,
+});
 const words = (body: string) =>
   searchText(page(body))
     ?.replace(/^.*<\/head>/, '')
@@ -12,14 +14,14 @@ const words = (body: string) =>
 
 describe('what the search reads of a page', () => {
   it('is nothing where the page does not ask to be found', () => {
-    expect(searchText('<html><head><title>x</title></head><body><p>text</p></body></html>')).toBeUndefined();
+    expect(searchText({ title: 'x', main: '<p>text</p>' })).toBeUndefined();
   });
 
   it('keeps title, text, ids and what is meant for the search', () => {
     const text = searchText(
       page('<h2 id="fuse" class="a">Fuse</h2><span hidden data-pagefind-filter="vehicle:van"></span>'),
     );
-    expect(text).toContain('<title>A lamp | Shop</title>');
+    expect(text).toContain('<title>A lamp &amp; a &lt;fuse> | Shop</title>');
     expect(text).toContain('<h2 id="fuse">Fuse</h2>');
     expect(text).toContain('<span data-pagefind-filter="vehicle:van"></span>');
     expect(text).not.toContain('class=');
