@@ -17,9 +17,19 @@ export interface Case {
   props: Readonly<Record<string, unknown>>;
   /** The page's state; absent where the component has no model. */
   job?: JobContext;
-  /** Text between the tags. */
+  /** Text between the tags, or what stands there. */
   children?: string;
+  inside?: readonly Case[];
 }
+
+/** What a workshop's content has, so that a case asks for nothing that is not there. */
+export interface Stock {
+  surfaces: readonly string[];
+  lessons: readonly string[];
+  terms: readonly string[];
+  pictures: readonly string[];
+}
+const NOTHING: Stock = { surfaces: [], lessons: [], terms: [], pictures: [] };
 
 /** A switch, a fuse, a lamp: enough for every number there is. */
 export const GALLERY_CIRCUIT: Circuit = {
@@ -244,8 +254,117 @@ const drawn = (
   job: context,
 });
 
+/** An entry of the reader's, or one that was refused. */
+type Typed = Pick<JobContext, 'local'> & Partial<Pick<JobContext, 'refused'>>;
+const tried = (component: 'PadHeat' | 'PadLay' | 'WettingDrop', id: string, title: string, typed: Typed): Case => ({
+  id,
+  title: `Try it: ${title}`,
+  component,
+  props: {},
+  job: { ...FREE, ...typed },
+});
+const prepared = (surface: string, title: string, typed: Typed): Case => ({
+  id: `prep-${surface}`,
+  title: `Preparation: ${title}`,
+  component: 'PrepSelector',
+  props: { surface },
+  job: { ...FREE, ...typed },
+});
+const check = (id: string, children: string, props: Case['props'] = {}): Case => ({
+  id: `check-${id}`,
+  title: '',
+  component: 'Check',
+  props: { id, ...props },
+  children,
+});
+const step = (id: string, children: string): Case => ({
+  id: `step-${id}`,
+  title: '',
+  component: 'Step',
+  props: { id },
+  children,
+});
+
+/** Cases that show what the workshop's own content holds. */
+const ofStock = ({ surfaces, lessons, terms, pictures }: Stock): Case[] => [
+  ...[
+    prepared('clear-coat', 'default', { local: {} }),
+    prepared('abs', 'cold, heavy and overhead', { local: { surfaceC: 5, massG: 3000, position: 'overhead' } }),
+    prepared('natural-rubber', 'tape will not hold', { local: {} }),
+    prepared('glass', 'an entry refused', {
+      local: {},
+      refused: { surfaceC: 'Surface temperature must be −20 to 80 °C. Still using 20 °C.' },
+    }),
+    prepared('unlisted', 'a surface that is not in the list, at the limits', {
+      local: { surfaceC: -20, massG: 100_000, lengthMm: 10, widthMm: 1 },
+    }),
+  ].filter(({ props }) => surfaces.includes(String(props['surface']))),
+  ...surfaces.slice(0, 1).map(
+    (surface): Case => ({
+      id: 'prep-steps',
+      title: 'Preparation in a step',
+      component: 'PrepSteps',
+      props: { surface, tape: 'acrylic-foam', place: 'load space' },
+    }),
+  ),
+  ...lessons.slice(0, 1).map(
+    (of): Case => ({
+      id: 'lesson-link',
+      title: 'Lesson asked for',
+      component: 'LessonLink',
+      props: { of },
+    }),
+  ),
+  ...terms.slice(0, 1).map((of): Case => ({ id: 'term', title: 'Term', component: 'Term', props: { of } })),
+  ...pictures.slice(0, 1).flatMap((picture): Case[] => [
+    {
+      id: 'figure',
+      title: 'Figure',
+      component: 'Figure',
+      props: { src: `../images/${picture}`, alt: 'A picture of this workshop.' },
+    },
+    {
+      id: 'figure-caption',
+      title: 'Figure: long caption',
+      component: 'Figure',
+      props: { src: `../images/${picture}`, alt: 'A picture of this workshop.' },
+      children: LONG,
+    },
+  ]),
+];
+
 /** Built when asked for: the circuit is worked out for each state. */
-export const galleryCases = (): Case[] => [
+export const galleryCases = (stock: Stock = NOTHING): Case[] => [
+  ...ofStock(stock),
+  {
+    id: 'hold',
+    title: 'Hold point: open',
+    component: 'Hold',
+    props: { id: 'sample', point: 'H2', title: 'Circuit proven, truth table agreed' },
+    inside: [
+      check('agreed', 'The customer has read the truth table and agreed every row'),
+      check('standby', 'Sleep current before the work, flat for ten minutes', { reads: 'current', unit: 'mA' }),
+    ],
+  },
+  {
+    id: 'steps',
+    title: 'Steps: short and long',
+    component: 'Steps',
+    props: {},
+    inside: [step('short', 'Tug each terminal once.'), step('long', LONG)],
+  },
+  tried('WettingDrop', 'drop', 'default drop', { local: {} }),
+  tried('WettingDrop', 'drop-flat', 'a drop that spreads', { local: { energy: 80, polarPercent: 60 } }),
+  tried('WettingDrop', 'drop-refused', 'an entry refused', {
+    local: {},
+    refused: { energy: 'Surface energy must be 10 to 80 mJ/m². Still using 30.' },
+  }),
+  tried('PadHeat', 'heat', 'default heat', { local: {} }),
+  tried('PadHeat', 'heat-cold', 'cold joint', { local: { timeS: 0.5 } }),
+  tried('PadHeat', 'heat-stop', 'pad lifts', { local: { tipC: 450, timeS: 10 } }),
+  tried('PadLay', 'lay', 'default wire on a pad', { local: {} }),
+  tried('PadLay', 'lay-stop', 'too near the next pad', { local: { offsetMm: 2 } }),
+  tried('PadLay', 'lay-limit', 'largest bare end', { local: { stripMm: 12 } }),
   fuse('default', 'of the circuit', { of: 'F1' }, job()),
   fuse('free', 'from its own numbers', { currentA: 8, inrushA: 20, inrushMs: 10, thinnestMm2: 1.5 }),
   fuse('inrush', 'inrush decides', { currentA: 2.18, inrushA: 12, inrushMs: 5, thinnestMm2: 0.5 }),

@@ -81,13 +81,24 @@ describe('ways of reading', () => {
       shown: ['.runbar', '.top .tools', '.btn', '.stepper > button', '.foot nav'].filter((selector) =>
         [...document.querySelectorAll<HTMLElement>(selector)].some((element) => element.getClientRects().length > 0),
       ),
+      lost: [...document.querySelectorAll('main :is(tr, g)[data-is~="pick"]')].filter(
+        (each) => each.getClientRects().length === 0 && !each.closest('details:not([open])'),
+      ).length,
+      picks: document.querySelectorAll('main :is(tr, g)[data-is~="pick"]').length > 2,
       columns: new Set(
         [...document.querySelectorAll('.stn > .body > .inst:not(.noprint)')].map((each) =>
           Math.round(each.getBoundingClientRect().left),
         ),
       ).size,
     }));
-    expect(seen).toEqual({ paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', shown: [], columns: 1 });
+    expect(seen).toEqual({
+      paper: 'rgb(255, 255, 255)',
+      ink: 'rgb(0, 0, 0)',
+      shown: [],
+      lost: 0,
+      picks: true,
+      columns: 1,
+    });
     await context.close();
   });
 
