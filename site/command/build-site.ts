@@ -5,6 +5,7 @@ import { takeRendered } from '../rendered.ts';
 import { SearchIndex } from '../search-index.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
+import { releaseMemory } from './release.ts';
 import { buildBeside } from './swap.ts';
 
 /** Checks, then builds beside and swaps. Returns the exit code; on any failure the last good site stands as it was. */
@@ -37,6 +38,8 @@ export async function buildSite(options: Options): Promise<number> {
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
+    // The search tool's process needs most when it writes.
+    releaseMemory();
     await index.write(beside.site);
     await buildOffline({ dir: beside.site, base: options.base });
     const done = performance.now();
