@@ -4,6 +4,10 @@ import { ALLOWED_183_425, type AllowedRow, BUNDLE_183_425, ENGINE_SPACE_183_425 
 import { type Row, type Source, sourceOf } from './tables/rows.ts';
 import { WORKSHOP_AIR_C, WORKSHOP_BUNDLE, WORKSHOP_LIMITS } from './tables/workshop.ts';
 
+/** Sizes that the rule's Table 5 names. */
+const PUBLISHED_AWG = [...new Set(ALLOWED_183_425.map(({ gaugeAwg }) => gaugeAwg))];
+const THINNEST_AWG = Math.max(...PUBLISHED_AWG);
+
 /** Air of the rule's Table 5 [°C]; other tables start at 40, and a factor belongs to its own base. */
 const TABLE_AIR_C = 30;
 
@@ -221,7 +225,8 @@ export interface WireLimit {
  * @param options `areaMm2` above 0; `insulationC` 60 to 300 (default 105), `ambientC` air -40 to 200 (default 30), `bundled` loaded conductors together 1 to 999 (default 1), `engineSpace` (default no; counts as air of 50 °C at least).
  * @returns `limitA`, `decidedBy`, both figures, the factors and the sources. 0 A means that no fuse protects this wire as it is laid.
  * @throws TypeError or RangeError when a value is out of range.
- * Formula: min(33 CFR 183.425 Table 5 at the AWG size not thicker than this wire × its factors, workshop table × bundle × heat).
+ * Formula: min(33 CFR 183.425 Table 5 at the size it names that is not thicker than this wire × its factors, workshop table ×
+ * bundle × heat). Wire thinner than the thinnest of Table 5 carries no more than that one.
  * @source 33 CFR 183.425 Table 5 and notes; workshop table: common practice, no source.
  * @example wireLimit({ areaMm2: 1.5 }).limitA // 15
  */
@@ -233,9 +238,8 @@ export function wireLimit({
   engineSpace = false,
 }: Laying & { areaMm2: number }): WireLimit {
   positive('wireLimit', 'areaMm2', areaMm2, 'mm²');
+  whole('wireLimit', 'bundled', bundled, 1, 999);
   const laying = { insulationC, ambientC, bundled, engineSpace };
-  const gaugeAwg = awgNotAbove({ areaMm2 });
-  const published = gaugeAwg === null ? null : allowedCurrent({ gaugeAwg, ...laying });
   const workshop = workshopLimit({
     areaMm2,
     wires: bundled,
@@ -243,6 +247,10 @@ export function wireLimit({
     ambientC,
     insulationC: within('wireLimit', 'insulationC', insulationC, 60, 300, '°C'),
   });
+  const size = awgNotAbove({ areaMm2, sizes: PUBLISHED_AWG });
+  const row = allowedCurrent({ gaugeAwg: size ?? THINNEST_AWG, ...laying });
+  // Wire thinner than the rule's thinnest is not in the rule; it may still not carry more than that one.
+  const published = row !== null && (size !== null || row.allowedA < workshop.limitA) ? row : null;
   const byRule = published !== null && published.allowedA <= workshop.limitA;
   return {
     limitA: byRule ? published.allowedA : workshop.limitA,
