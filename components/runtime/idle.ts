@@ -14,8 +14,12 @@ export function idleWork(): (pieces: readonly (() => void)[]) => void {
     asked = false;
     const [first, ...rest] = waiting;
     waiting = rest;
-    first?.();
-    if (waiting.length > 0) ask();
+    try {
+      first?.();
+    } finally {
+      // a piece that fails is told of, and holds up no other
+      if (waiting.length > 0) ask();
+    }
   };
   return (pieces) => {
     waiting = pieces;

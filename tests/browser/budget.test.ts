@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterAll, describe, expect, it } from 'vitest';
-import { DIST, demonstration, pagesOf, pageTypes } from './setup.ts';
+import { DIST, demonstration, pagesOf, pageTypes, watchShift } from './setup.ts';
 
 const { visit, address } = demonstration();
 
@@ -25,14 +25,7 @@ describe('every page type on a phone', () => {
     const { page, context, requests } = await visit('/mark.svg', { width: 390 });
     const hosts = new Set<string>();
     page.on('request', (request) => hosts.add(new URL(request.url()).origin));
-    await page.addInitScript(() => {
-      const seen = window as { shift?: number };
-      seen.shift = 0;
-      new PerformanceObserver((list) => {
-        for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
-          if (!entry.hadRecentInput) seen.shift! += entry.value;
-      }).observe({ type: 'layout-shift', buffered: true });
-    });
+    await watchShift(page);
     // the rest of the style comes late, as on a weak signal: the first screen is there before it, and stays where it is
     await page.route('**/*.css', async (route) => {
       await new Promise((done) => setTimeout(done, LATE_MS));

@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { demonstration } from './setup.ts';
+import { demonstration, jobsOnDevice } from './setup.ts';
 
 const { visit, address } = demonstration();
 const GUIDE = '/guides/cargo-work-light/';
@@ -25,21 +25,7 @@ async function set(page: Page, name: string, text: string): Promise<void> {
 }
 /** Waits until what was entered is on the device. */
 async function stored(page: Page, what: string): Promise<void> {
-  const all = () =>
-    page.evaluate(
-      () =>
-        new Promise<string>((done) => {
-          const open = indexedDB.open('loomleaf-jobs');
-          open.onsuccess = () => {
-            const jobs = open.result.transaction('jobs').objectStore('jobs').getAll();
-            jobs.onsuccess = () => {
-              open.result.close();
-              done(JSON.stringify(jobs.result));
-            };
-          };
-        }),
-    );
-  await expect.poll(all, { timeout: 10_000 }).toContain(what);
+  await expect.poll(() => jobsOnDevice(page), { timeout: 10_000 }).toContain(what);
 }
 async function closeFirstHold(page: Page): Promise<void> {
   for (const step of ['sentence', 'traits', 'find-doors', 'door-limit', 'runs', 'lamp-places', 'baseline'])

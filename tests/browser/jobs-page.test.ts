@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { writeJobFile } from '../../components/job/file.ts';
 import type { Stop } from '../../components/job/gate.ts';
 import { enter, type Job, startJob } from '../../components/job/model.ts';
-import { demonstration } from './setup.ts';
+import { demonstration, jobsOnDevice } from './setup.ts';
 
 const { visit } = demonstration();
 const ON = '2026-11-25T09:00:00.000Z';
@@ -39,22 +39,6 @@ async function bringBack(page: Page, text: string): Promise<string> {
   await page.waitForSelector('#jobs-imported:not([hidden])');
   return (await page.locator('#jobs-imported').textContent())!.trim();
 }
-/** Everything on the device, as text that two looks can be compared by. */
-const device = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<string>((done) => {
-        const open = indexedDB.open('loomleaf-jobs');
-        open.onsuccess = () => {
-          const all = open.result.transaction('jobs').objectStore('jobs').getAll();
-          all.onsuccess = () => {
-            open.result.close();
-            done(JSON.stringify(all.result));
-          };
-        };
-      }),
-  );
-
 /** Fifty ways a file can be damaged: cut, bytes changed, fields gone, types changed, a newer version. */
 function damaged(good: string): string[] {
   const files: string[] = ['', '[]', '{}', 'not a file', good.replace('"version": 1', '"version": 2')];
@@ -96,7 +80,7 @@ describe('the page of jobs', { timeout: 120_000 }, () => {
     const here = [longJob('A', 6, 3), longJob('B', 4, 2)];
     expect(await bringBack(page, writeJobFile(here, ON))).toBe('Brought back: 2 new.');
     await page.waitForSelector('#jobs-open li:nth-child(2)');
-    const before = await device(page);
+    const before = await jobsOnDevice(page);
     const files = damaged(writeJobFile([longJob('C', 3, 1)], ON));
     expect(files).toHaveLength(50);
     for (const file of files) {
@@ -104,11 +88,11 @@ describe('the page of jobs', { timeout: 120_000 }, () => {
       expect(said).toMatch(/Nothing was changed\.$/);
       expect(said.length).toBeGreaterThan(30);
     }
-    expect(await device(page)).toBe(before);
+    expect(await jobsOnDevice(page)).toBe(before);
     // the same job with one entry more: joined, nothing taken away
     const more = enter(here[0]!, 'notes', 'job', { v: 'Read twice', at: 9, by: 'b' });
     expect(await bringBack(page, writeJobFile([more], ON))).toBe('Brought back: 1 joined with the one here.');
-    const after = await device(page);
+    const after = await jobsOnDevice(page);
     expect(after).toContain('Read twice');
     expect(after.length).toBeGreaterThan(before.length);
     await context.close();
@@ -133,7 +117,7 @@ describe('the page of jobs', { timeout: 120_000 }, () => {
     await renamed.locator('[data-j=remove]').click();
     await page.getByRole('button', { name: 'Remove it' }).click();
     await page.waitForFunction(() => document.querySelectorAll('#jobs-open li').length === 1);
-    expect(await device(page)).not.toContain('Meals 12');
+    expect(await jobsOnDevice(page)).not.toContain('Meals 12');
     // home knows too
     await page.goto(page.url().replace('/jobs/', '/'));
     await page.waitForSelector('#jobs-here a');

@@ -162,3 +162,30 @@ export function pageTypes(): { type: string; path: string }[] {
     { type: 'not found', path: '/404.html' },
   ];
 }
+
+/** Sums up what moves without a hand in pages opened from here on, as `window.shift`. */
+export const watchShift = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const seen = window as { shift?: number };
+    seen.shift = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
+        if (!entry.hadRecentInput) seen.shift! += entry.value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+
+/** All jobs on the device, as text that two looks can be compared by. */
+export const jobsOnDevice = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise<string>((done) => {
+        const open = indexedDB.open('loomleaf-jobs');
+        open.onsuccess = () => {
+          const all = open.result.transaction('jobs').objectStore('jobs').getAll();
+          all.onsuccess = () => {
+            open.result.close();
+            done(JSON.stringify(all.result));
+          };
+        };
+      }),
+  );

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { DIST, demonstration } from './setup.ts';
+import { DIST, demonstration, watchShift } from './setup.ts';
 
 const { visit } = demonstration();
 const GUIDE = '/guides/cargo-work-light/';
@@ -33,14 +33,7 @@ describe('weight of the main guide', () => {
     '%s does not shift while it loads',
     async (path) => {
       const { page, context, address } = await visit('/404.html', { width: 390 });
-      await page.addInitScript(() => {
-        const seen = window as { shift?: number };
-        seen.shift = 0;
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
-            if (!entry.hadRecentInput) seen.shift! += entry.value;
-        }).observe({ type: 'layout-shift', buffered: true });
-      });
+      await watchShift(page);
       await page.goto(address(path), { waitUntil: 'load' });
       // pictures far down load when they come near, so the network is not waited for: fonts and scripts are in by then
       await page.evaluate(() => document.fonts.ready.then(() => undefined));
