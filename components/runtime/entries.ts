@@ -16,8 +16,8 @@ export interface Entry {
   take(value: number | string): string | undefined;
   /** A fault that came from another entry. */
   fault: ReadonlySignal<string | undefined>;
-  /** Told which values the next steps would set. */
-  foresee?(values: readonly number[]): void;
+  /** Told when it was stepped, which way. */
+  stepped?(by: number): void;
   /** Told when typed text is refused and when that is over. */
   refused(message: string | undefined): void;
 }
@@ -174,10 +174,8 @@ function step(entry: Entry, by: number, units: UnitChoice, refuse: (message: str
   const { field } = entry;
   const value = entry.value.peek();
   if (typeof value !== 'number') return;
-  const next = stepFrom(value, by, field, units);
-  refuse(entry.take(next));
-  // whoever steps once mostly steps again
-  entry.foresee?.([by, -by].map((each) => stepFrom(next, each, field, units)));
+  refuse(entry.take(stepFrom(value, by, field, units)));
+  entry.stepped?.(by);
 }
 
 function textOf({ field }: Entry, value: number | string, units: UnitChoice): string {

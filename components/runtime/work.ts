@@ -6,6 +6,7 @@ import { loadModel } from '../models.ts';
 import { inWords, show } from '../show.ts';
 import { stepFrom } from '../stepping.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
+import { layApart } from './apart.ts';
 import { bind } from './bind.ts';
 import { wireChoices } from './choose.ts';
 import { type Entry, joinEntries, joinSetters } from './entries.ts';
@@ -15,6 +16,8 @@ import type { PageData } from './page-data.ts';
 import { speaker } from './speak.ts';
 
 type Module = { model: (props: never, job: JobContext) => View; fields?: ComponentModule['fields'] };
+const BOTH_WAYS: readonly number[] = [1, -1];
+
 type Locals = Readonly<Record<string, number | string>>;
 
 /** Brings the page to life: every component's model runs again when what it reads changes. */
@@ -66,13 +69,39 @@ export async function work(data: PageData): Promise<Page> {
     });
   });
   document.documentElement.dataset['live'] = '';
-  // the first step, whichever it is
-  page.foresee(
-    [...entries].flatMap(([name, { field, value }]) =>
-      [1, -1].map((by) => ({ [name]: stepFrom(value.peek() as number, by, field, page.units.peek()) })),
-    ),
-  );
+  const main = document.querySelector('main');
+  if (main !== null) layApart(main);
+  foreseeSteps(page, entries);
   return page;
+}
+
+/**
+ * The next step of a number is worked out while the page rests: once of every number, then, after each step, of the one
+ * stepped and of those in sight.
+ */
+function foreseeSteps(page: Page, entries: ReadonlyMap<string, Entry>): void {
+  const steps = (name: string, by: readonly number[]): Record<string, number>[] => {
+    const { field, value } = entries.get(name)!;
+    return by.map((each) => ({ [name]: stepFrom(value.peek() as number, each, field, page.units.peek()) }));
+  };
+  const inSight = new Set<Element>();
+  const ofThoseInSight = () => [...inSight].flatMap((input) => steps((input as HTMLElement).dataset['in']!, BOTH_WAYS));
+  let others = [...entries.keys()];
+  const sight = new IntersectionObserver((seen) => {
+    for (const { target, isIntersecting } of seen) {
+      if (isIntersecting) inSight.add(target);
+      else inSight.delete(target);
+    }
+    page.foresee([...ofThoseInSight(), ...others.flatMap((name) => steps(name, BOTH_WAYS))]);
+  });
+  for (const [name, entry] of entries) {
+    for (const input of document.querySelectorAll(`main [data-in="${CSS.escape(name)}"]`)) sight.observe(input);
+    // whoever steps once mostly steps again
+    entry.stepped = (by) => {
+      others = [];
+      page.foresee([...steps(name, [by, -by]), ...ofThoseInSight()]);
+    };
+  }
 }
 
 /** Props that are too large to stand in the page. Where they cannot be had the component stays as it was built. */
@@ -106,8 +135,11 @@ function enliven(
   const foreseen = new WeakMap<Study, { job: JobContext; view: View }>();
   page.onForeseen((ahead) => {
     const job = whole(ahead);
+    if (job.study === null) return;
+    const known = foreseen.get(job.study);
+    if (known !== undefined && sameBut(known.job, job, ['values'])) return;
     try {
-      if (job.study !== null) foreseen.set(job.study, { job, view: model(props, job) });
+      foreseen.set(job.study, { job, view: model(props, job) });
     } catch {
       // told when it comes to it
     }
@@ -208,7 +240,6 @@ function jobEntries(page: Page): Map<string, Entry> {
         const shown = (each: number) => show(each, kind, page.units.peek(), spec.step);
         return `${spec.label} must be ${shown(spec.min).text} to ${inWords(shown(spec.max))}.`;
       },
-      foresee: (values) => page.foresee(values.map((value) => ({ [name]: value }))),
       refused(message) {
         const rest = { ...page.refused.peek() };
         delete rest[name];

@@ -307,6 +307,66 @@ describe('a link', () => {
   });
 });
 
+describe('parts of a page that are out of sight', () => {
+  it('are not laid out, and are right and in their place when the reader comes there', async () => {
+    for (const width of [390, 1440]) {
+      const { page, context } = await visit(GUIDE, { width });
+      const height = () => page.evaluate(() => document.documentElement.scrollHeight);
+      const built = await height();
+      await wake(page);
+      await page.waitForFunction(() => document.querySelectorAll('main .apart').length > 8);
+      // a picture or a number may take a pixel more or less
+      expect(Math.abs((await height()) - built), `${width} px`).toBeLessThanOrEqual(2);
+      const skipped = () =>
+        page.evaluate(
+          () =>
+            [...document.querySelectorAll('.apart > :first-child')].filter(
+              (each) => !each.checkVisibility({ contentVisibilityAuto: true }),
+            ).length,
+        );
+      expect(await skipped(), `${width} px`).toBeGreaterThan(5);
+      // a step changes numbers there too, and no link misses its aim
+      await page.locator('.inst [data-stepper="feedRunM:1"]').first().click();
+      const room = await page.evaluate(async () => {
+        location.hash = '#bench';
+        for (let frame = 0; frame < 20; frame++) await new Promise((done) => requestAnimationFrame(done));
+        const bar = document.querySelector('.runbar')!.getBoundingClientRect();
+        return document.getElementById('bench')!.getBoundingClientRect().top - (bar.top === 0 ? bar.bottom : 0);
+      });
+      expect(room, `${width} px`).toBeGreaterThanOrEqual(0);
+      expect(room, `${width} px`).toBeLessThan(48);
+      // on paper all of it stands
+      await page.emulateMedia({ media: 'print' });
+      const kept = await page.evaluate(() =>
+        [...document.querySelectorAll('.apart')].map((each) => getComputedStyle(each).contentVisibility),
+      );
+      expect(new Set(kept), `${width} px, print`).toEqual(new Set(['visible']));
+      await context.close();
+    }
+  });
+
+  it('are measured anew at another width', async () => {
+    const { page, context } = await visit(GUIDE, { width: 1440 });
+    await wake(page);
+    await page.waitForFunction(() => document.querySelectorAll('main .apart').length > 8);
+    const before = await page.evaluate(() =>
+      document.querySelector<HTMLElement>('.apart')?.style.getPropertyValue('contain-intrinsic-block-size'),
+    );
+    await page.setViewportSize({ width: 500, height: 800 });
+    await page.waitForFunction((was) => {
+      const part = document.querySelector<HTMLElement>('.apart');
+      return part !== null && part.style.getPropertyValue('contain-intrinsic-block-size') !== was;
+    }, before);
+    const live = await page.evaluate(() => document.documentElement.scrollHeight);
+    const plain = await page.evaluate(() => {
+      for (const part of document.querySelectorAll('.apart')) part.classList.remove('apart');
+      return document.documentElement.scrollHeight;
+    });
+    expect(Math.abs(live - plain)).toBeLessThanOrEqual(2);
+    await context.close();
+  });
+});
+
 describe("the reader's units", () => {
   it('change every number, hold on other pages, and change no value', async () => {
     const { page, context, address } = await visit(GUIDE);
