@@ -1,17 +1,13 @@
 /** Reads a netlist into branches and numbered nodes, refusing what cannot be meant. */
-import { type Chain, chainsOf } from './chains.ts';
 import { type Armature, type Branch, kindOf } from './elements/index.ts';
-import { type Plan, planElimination } from './matrix.ts';
 import { CHASSIS, type Netlist, type Node } from './model.ts';
+import { layOut, sameWiring, type Wiring } from './wiring.ts';
 
 export interface Compiled {
   branches: Branch[];
   armatures: Armature[];
   loads: { id: string; branch: number; onFromV: number; wanted: boolean }[];
-  chains: Chain[];
-  /** Every node but the chassis: first the joints, by rank of elimination, then those inside chains. */
-  nodes: Node[];
-  plan: Plan;
+  wiring: Wiring;
   /** Number of a branch by id; throws for an unknown one. */
   branchOf(id: string): number;
   /** Place of a node in `nodes`, -1 for the chassis; throws for an unknown one. */
@@ -24,7 +20,8 @@ export function list(names: readonly string[]): string {
   return names.length > 12 ? `${names.slice(0, 12).join(', ')} … (${names.length})` : names.join(', ');
 }
 
-export function compile(netlist: Netlist): Compiled {
+/** `like` is a netlist compiled before: where it is wired alike, what hangs on the wiring is taken over. */
+export function compile(netlist: Netlist, like?: Netlist): Compiled {
   const branches: Branch[] = [];
   const armatures: Armature[] = [];
   const index = new Map<string, number>();
@@ -49,46 +46,25 @@ export function compile(netlist: Netlist): Compiled {
     const threshold = kind.onFromV?.(element);
     if (threshold !== undefined) onFromV.set(element.id, threshold);
   }
-  refuseIdealLoops(branches);
-
-  // A load that may carry nothing at a voltage must have that voltage at hand.
-  const alone = new Set<number>();
-  for (const [k, branch] of branches.entries()) {
-    if (branch.chordS !== undefined || (branch.fromV !== undefined && onFromV.has(branch.id))) alone.add(k);
-  }
-  const chains = chainsOf(branches, alone);
-  const inside = new Set(chains.flatMap((chain) => chain.between));
-  const joints = [...nodeNames].filter((node) => !inside.has(node));
-  const joint = new Map(joints.map((node, number) => [node, number]));
-  const edges: [number, number][] = [];
-  const steady = new Uint8Array(joints.length).fill(1);
-  for (const { from, to, links } of chains) {
-    const [a, b] = [joint.get(from), joint.get(to)];
-    if (a !== undefined && b !== undefined) edges.push([a, b]);
-    const changes = links.some(({ branch }) => {
-      const { closedBy, fromV, chordS } = branches[branch]!;
-      return closedBy !== undefined || fromV !== undefined || chordS !== undefined;
-    });
-    if (changes) for (const end of [a, b]) if (end !== undefined) steady[end] = 0;
-  }
-  const plan = planElimination(joints.length, edges, steady);
-  const nodes: Node[] = new Array(joints.length);
-  for (const [number, node] of joints.entries()) nodes[plan.rank[number]!] = node;
-  nodes.push(...inside);
-  const place = new Map(nodes.map((node, index) => [node, index]));
-
+  const known = like === undefined ? undefined : compiledOf.get(like);
+  const isKnown =
+    known !== undefined &&
+    known.nodeNames.size === nodeNames.size &&
+    known.onFromV.size === onFromV.size &&
+    [...onFromV.keys()].every((id) => known.onFromV.has(id)) &&
+    sameWiring(branches, known.compiled.branches);
+  if (!isKnown) refuseIdealLoops(branches);
+  const wiring = isKnown ? known.compiled.wiring : layOut(branches, nodeNames, alone(branches, onFromV));
   const wanted = new Set(netlist.loads);
   for (const id of wanted) {
     if (!onFromV.has(id))
       throw new RangeError(`${netlist.id}: unexpected load "${id}", expected one of ${list([...onFromV.keys()])}`);
   }
-  return {
+  const compiled: Compiled = {
     branches,
     armatures,
     loads: [...onFromV].map(([id, volts]) => ({ id, branch: index.get(id)!, onFromV: volts, wanted: wanted.has(id) })),
-    chains,
-    nodes,
-    plan,
+    wiring,
     branchOf(id) {
       const found = index.get(id);
       if (found === undefined) {
@@ -98,13 +74,31 @@ export function compile(netlist: Netlist): Compiled {
     },
     placeOf(node) {
       if (node === CHASSIS) return -1;
-      const found = place.get(node);
+      const found = wiring.place.get(node);
       if (found === undefined) {
         throw new RangeError(`${netlist.id}: unexpected node "${node}", expected one of ${list([...nodeNames])}`);
       }
       return found;
     },
   };
+  compiledOf.set(netlist, { compiled, nodeNames, onFromV });
+  return compiled;
+}
+
+interface Kept {
+  compiled: Compiled;
+  nodeNames: ReadonlySet<Node>;
+  onFromV: ReadonlyMap<string, number>;
+}
+const compiledOf = new WeakMap<Netlist, Kept>();
+
+/** A load that may carry nothing at a voltage must have that voltage at hand. */
+function alone(branches: readonly Branch[], onFromV: ReadonlyMap<string, number>): Set<number> {
+  const found = new Set<number>();
+  for (const [k, branch] of branches.entries()) {
+    if (branch.chordS !== undefined || (branch.fromV !== undefined && onFromV.has(branch.id))) found.add(k);
+  }
+  return found;
 }
 
 /** Voltages without resistance that close on themselves have no answer, or any. */

@@ -13,10 +13,10 @@ export interface Everywhere {
 export function everywhere(network: Network, variant: Variant, level: Uint8Array): Everywhere {
   const { compiled, present, from, to, between, far } = network;
   const { cut } = variant;
-  const voltageV = new Float64Array(compiled.nodes.length);
+  const voltageV = new Float64Array(compiled.wiring.nodes.length);
   voltageV.set(present.voltageV);
-  const part = new Int32Array(compiled.nodes.length);
-  part.set(floatingParts(compiled.plan, network.workspace));
+  const part = new Int32Array(compiled.wiring.nodes.length);
+  part.set(floatingParts(compiled.wiring.plan, network.workspace));
   const inside = new Inside(network, variant, level, { voltageV, part });
   for (let c = 0; c < far; c++) {
     const places = between[c]!;
@@ -52,7 +52,7 @@ class Inside {
     const { network, variant } = this;
     const { voltageV, part } = this.into;
     const places = network.between[chain]!;
-    const { links } = network.compiled.chains[chain]!;
+    const { links } = network.compiled.wiring.chains[chain]!;
     const beginV = begin < 0 ? 0 : voltageV[begin]!;
     const beginPart = begin < 0 ? -1 : part[begin]!;
     if (network.present.conductance[s] !== 0) {

@@ -381,6 +381,8 @@ export interface Solution {
   nodeV: Record<Node, number>;
   /** Current through each element [A]; of a relay: `K1` coil, `K1.no`, `K1.nc` contacts. A source counts what it delivers. */
   currentA: Record<string, number>;
+  /** Voltage across each source [V]. */
+  sourceV: Record<string, number>;
   /** Signed voltage a minus b of each load [V]; where it does not settle, lowest and highest. */
   loadV: Record<string, number | [number, number]>;
   on: Record<string, boolean | null>;

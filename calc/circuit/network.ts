@@ -78,11 +78,10 @@ export class Network {
   /** The network solved last. */
   readonly present: Point;
   readonly joints: number;
-  /** Chain of each branch, its place among the chain's links, and whether it lies along (1) or against (-1) it. */
+  /** See `Wiring`. */
   readonly chainOf: Int32Array;
   readonly linkOf: Int32Array;
   readonly sign: Int8Array;
-  /** Places of each chain's ends (-1 for the chassis) and of the nodes between. */
   readonly from: Int32Array;
   readonly to: Int32Array;
   readonly between: readonly Int32Array[];
@@ -110,7 +109,8 @@ export class Network {
 
   /** `levelOf` gives the number of the input or relay that closes a branch; inputs come first. */
   constructor(compiled: Compiled, inputCount: number, levelOf: (branch: number) => number) {
-    const { branches, chains, plan, placeOf } = compiled;
+    const { branches, wiring } = compiled;
+    const { chains, plan } = wiring;
     this.compiled = compiled;
     this.plan = plan;
     this.chains = chains;
@@ -118,23 +118,13 @@ export class Network {
     this.joints = plan.size;
     this.far = chains.length;
     this.work = createWorkspace(plan);
-    this.chainOf = new Int32Array(branches.length);
-    this.linkOf = new Int32Array(branches.length);
-    this.sign = new Int8Array(branches.length);
-    for (const [c, { links }] of chains.entries()) {
-      for (const [i, { branch, sign }] of links.entries()) {
-        this.chainOf[branch] = c;
-        this.linkOf[branch] = i;
-        this.sign[branch] = sign;
-      }
-    }
-    this.from = Int32Array.from(chains, (chain) => placeOf(chain.from));
-    this.to = Int32Array.from(chains, (chain) => placeOf(chain.to));
-    this.between = chains.map((chain) => Int32Array.from(chain.between, placeOf));
-    this.pair = Int32Array.from(this.from, (a, c) => {
-      const b = this.to[c]!;
-      return a >= 0 && b >= 0 && a !== b ? plan.slot(a, b) : -1;
-    });
+    this.chainOf = wiring.chainOf;
+    this.linkOf = wiring.linkOf;
+    this.sign = wiring.sign;
+    this.from = wiring.from;
+    this.to = wiring.to;
+    this.between = wiring.between;
+    this.pair = wiring.pair;
     this.control = Int32Array.from(branches, ({ closedBy }, k) =>
       closedBy === undefined ? -1 : 2 * levelOf(k) + Number(closedBy.when),
     );

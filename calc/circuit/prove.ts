@@ -25,7 +25,7 @@ export interface ProveOptions {
    * hangs on its wiring: where the earlier proof found neither, they are not looked for again. Nor are problems of the
    * circuit as written.
    */
-  after?: Pick<Proof, 'latching' | 'findings'> | undefined;
+  after?: Pick<Proof, 'latching' | 'findings' | 'netlist'> | undefined;
 }
 
 /** One combination of the inputs, solved with the engine off and with the engine on. */
@@ -110,6 +110,7 @@ export function prove(circuit: Circuit, given?: Values, options: ProveOptions = 
   const known = options.after && {
     latching: options.after.latching,
     racing: options.after.findings.some((each) => each.rule === 'relay-race'),
+    netlist: options.after.netlist,
   };
   const sized = solveSized(circuit, values, options.stock ?? {}, known);
   const { sizing, netlist, origin, solver, table, peaks } = sized;
@@ -333,7 +334,7 @@ function figuresOf(
         const part = circuit.parts[id];
         const extra =
           part && isLoad(part) && part.lengthM !== undefined ? { lengthM: numberOf(part.lengthM, values) } : {};
-        figures[id] = { ...loadFigures(element, solutions, paths, netlist, circuit), ...extra };
+        figures[id] = { ...loadFigures(element, solutions, paths, circuit), ...extra };
         break;
       }
       case 'resistor':
@@ -365,7 +366,6 @@ function loadFigures(
   load: Extract<Element, { kind: 'load' }>,
   solutions: readonly Solution[],
   paths: CurrentPaths,
-  netlist: Netlist,
   circuit: Circuit,
 ): Record<string, number> {
   const figures = { currentA: 0, powerW: 0 };
@@ -379,9 +379,7 @@ function loadFigures(
     figures.powerW = Math.max(figures.powerW, Math.abs(currentA) * volts);
     lowestV = Math.min(lowestV, volts);
     const { source } = paths.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA });
-    const from = netlist.elements.find((each) => each.kind === 'source' && each.id === source);
-    if (from?.kind !== 'source') continue;
-    dropV = Math.max(dropV, (state.nodeV[from.p] ?? 0) - (state.nodeV[from.n] ?? 0) - volts);
+    if (source !== undefined) dropV = Math.max(dropV, state.sourceV[source]! - volts);
   }
   if (!Number.isFinite(lowestV)) return { ...figures, voltageV: 0, dropV: 0, dropFraction: 0 };
   return { ...figures, voltageV: lowestV, dropV, dropFraction: dropV / circuit.systemV };

@@ -10,27 +10,37 @@ import type { Frame, Solver, Variant } from './solve.ts';
 export function report(solver: Solver, variant: Variant, level: Uint8Array, cycle: Uint8Array[] | undefined): Solution {
   const frames = (cycle ?? [level]).map((positions) => solver.frame(variant, positions));
   const first = frames[0]!;
-  const { nodeV, currentA } = blankOf(solver);
+  let nodeV: Record<Node, number> | undefined;
+  let islands: Node[][] | undefined;
+  let floating: Node[] | undefined;
+  // A proof asks thousands of states for currents, and few for the voltage of every node.
   const solution: Solution = {
     inputs: {},
     settles: cycle === undefined,
     energised: {},
-    nodeV: { ...nodeV },
-    currentA: { ...currentA },
+    get nodeV() {
+      return (nodeV ??= voltagesOf(solver, first));
+    },
+    currentA: { ...blankOf(solver).currentA },
+    sourceV: {},
     loadV: {},
     on: {},
-    floating: [],
-    islands: [],
+    get floating() {
+      return (floating ??= this.islands.flat());
+    },
+    get islands() {
+      return (islands ??= islandsOf(solver, first));
+    },
   };
   for (const [index, id] of solver.levelIds.entries()) {
     const energised = first.level[index] === 1;
     if (index < solver.inputCount) solution.inputs[id] = energised;
     else solution.energised[id] = frames.every((frame) => (frame.level[index] === 1) === energised) ? energised : null;
   }
-  for (const [index, node] of solver.nodes.entries()) solution.nodeV[node] = first.voltageV[index]!;
   for (const [index, branch] of solver.branches.entries()) {
     const currentA = solver.currentA(variant, index, first);
     solution.currentA[branch.id] = branch.emfV === undefined || currentA === 0 ? currentA : -currentA;
+    if (branch.emfV !== undefined) solution.sourceV[branch.id] = solver.acrossV(index, first);
   }
   for (const load of solver.loads) {
     const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
@@ -40,8 +50,6 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
     solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
   }
-  solution.islands = islandsOf(solver, first);
-  solution.floating = solution.islands.flat();
   if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
   return solution;
 }
@@ -50,21 +58,27 @@ interface Blank {
   nodeV: Record<Node, number>;
   currentA: Record<string, number>;
 }
-const blanks = new WeakMap<Solver, Blank>();
+const blanks = new WeakMap<Solver['nodes'], Blank>();
 
 /**
- * All names with no number yet. A table has thousands of reports, and filling in a copy costs engines half of what
+ * All names of a wiring with no number yet. A table has thousands of reports, and filling in a copy costs engines half of what
  * adding name after name does; parsed text, unlike an object filled by a loop, is kept in their quick form.
  */
 function blankOf(solver: Solver): Blank {
-  let blank = blanks.get(solver);
+  let blank = blanks.get(solver.nodes);
   if (blank === undefined) {
     const named = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, 0.5]));
     const currentA = named(solver.branches.map(({ id }) => id));
     blank = JSON.parse(JSON.stringify({ nodeV: { [CHASSIS]: 0, ...named(solver.nodes) }, currentA })) as Blank;
-    blanks.set(solver, blank);
+    blanks.set(solver.nodes, blank);
   }
   return blank;
+}
+
+function voltagesOf(solver: Solver, { voltageV }: Frame): Record<Node, number> {
+  const nodeV = { ...blankOf(solver).nodeV };
+  for (const [index, node] of solver.nodes.entries()) nodeV[node] = voltageV[index]!;
+  return nodeV;
 }
 
 /** Current that is none [A]. */

@@ -105,6 +105,7 @@ export interface Known {
   latching: boolean;
   /** Relays race in some state. */
   racing: boolean;
+  netlist: Netlist;
 }
 
 /** As `sizeCircuit`, with the solution that the sizes were checked against: a proof needs both. */
@@ -119,12 +120,15 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
     mostCombinations,
     histories: known?.latching !== false,
   };
+  let like = known?.netlist;
   if (sizer.hasOpen) {
-    sizer.learn(sweep(prepare(sizer.netlist), { ...sizing, supplyVariants: [charging] }));
+    sizer.learn(sweep(prepare(sizer.netlist, like), { ...sizing, supplyVariants: [charging] }));
+    like = sizer.netlist;
     sizer.grow();
   }
   for (let round = 0; ; round++) {
-    const solver = prepare(sizer.netlist);
+    const solver = prepare(sizer.netlist, like);
+    like = sizer.netlist;
     const swept = sweep(solver, { ...both, races: 'none' });
     sizer.learn(swept);
     // Only electronic loads draw more from less voltage.

@@ -130,10 +130,12 @@ export function keyOf(level: Uint8Array): number | string {
  * Check a netlist and lay out its equations. The netlist must not be changed afterwards.
  * @throws RangeError or TypeError naming the element: two elements with one id, an impossible number, an input that is
  * not declared, a loop of ideal sources.
+ * @param like a netlist prepared before; where it is wired alike, its equations are laid out already
  */
-export function prepare(netlist: Netlist): Solver {
-  const compiled = compile(netlist);
-  const { branches, armatures, loads, nodes, branchOf, placeOf } = compiled;
+export function prepare(netlist: Netlist, like?: Netlist): Solver {
+  const compiled = compile(netlist, like);
+  const { branches, armatures, loads, wiring, branchOf, placeOf } = compiled;
+  const { nodes } = wiring;
   const inputCount = netlist.inputs.length;
   const levelIds = [...netlist.inputs.map((input) => input.id), ...armatures.map((armature) => armature.coilId)];
   const inputIndex = new Map(netlist.inputs.map((input, index) => [input.id, index]));

@@ -54,6 +54,7 @@ export async function work(data: PageData): Promise<Page> {
   wireChoices(page);
   if (document.querySelector('[data-read]') !== null) (await import('./readings.ts')).wireReadings(page);
 
+  const counts = document.querySelectorAll('[data-moved]');
   let first = true;
   page.job.subscribe(() => {
     if (first) {
@@ -65,7 +66,7 @@ export async function work(data: PageData): Promise<Page> {
       const moved = marks.moved();
       if (moved === 0) return;
       const text = `${moved} ${moved === 1 ? 'number' : 'numbers'} moved`;
-      for (const element of document.querySelectorAll('[data-moved]')) element.textContent = text;
+      for (const element of counts) element.textContent = text;
     });
   });
   document.documentElement.dataset['live'] = '';

@@ -33,8 +33,7 @@ export const lowVoltageAtLoad: Rule = {
                     look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA }).source,
                 );
           if (from === undefined) return 0;
-          const supplyV = (state.nodeV[from.p] ?? 0) - (state.nodeV[from.n] ?? 0);
-          return supplyV - Math.abs(Number(state.loadV[load.id]));
+          return state.sourceV[from.id]! - Math.abs(Number(state.loadV[load.id]));
         },
         allowedV * (1 + 1e-9),
       );

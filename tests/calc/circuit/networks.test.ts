@@ -109,6 +109,26 @@ describe('every network', () => {
     );
   });
 
+  test('is solved the same where its equations were laid out for one that is wired alike, or not', () => {
+    fc.assert(
+      fc.property(anything, anything, ohm, (circuit, stranger, times) => {
+        const sound = prepare(circuit);
+        const other: Netlist = {
+          ...circuit,
+          elements: circuit.elements.map((each) =>
+            each.kind === 'resistor' ? { ...each, ohm: each.ohm * times } : each,
+          ),
+        };
+        const after = prepare(other, circuit);
+        expect(after.nodes).toBe(sound.nodes); // taken over, not laid out anew
+        prepare(stranger);
+        for (const solver of [after, prepare(other, stranger)])
+          expect(solver.solve({})).toEqual(prepare({ ...other }).solve({}));
+      }),
+      RUNS,
+    );
+  });
+
   test('names as floating exactly the nodes that no part ties to chassis', () => {
     fc.assert(
       fc.property(linear, (circuit) => {
