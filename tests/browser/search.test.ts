@@ -40,6 +40,40 @@ describe('search', () => {
     await context.close();
   });
 
+  it('shows answers on a phone’s first screen, with the filters one press away', async () => {
+    const { page, context } = await visit('/search/?q=beacon', { width: 390 });
+    await page.waitForSelector(NAMES);
+    const bottom = await page
+      .locator(NAMES)
+      .first()
+      .evaluate((each) => each.getBoundingClientRect().bottom);
+    expect(bottom).toBeLessThan(700);
+    const narrow = page.getByRole('button', { name: 'Narrow down' });
+    const chip = page.locator('label.opt', { hasText: 'Warning lamps' });
+    expect(await chip.isVisible()).toBe(false);
+    await narrow.click();
+    expect(await narrow.getAttribute('aria-expanded')).toBe('true');
+    await chip.click();
+    await page.waitForFunction(() => location.search.includes('work=warning'));
+    expect(await page.locator('#narrow').textContent()).toBe('Narrowed to Warning lamps');
+    await page.locator('#narrow').click();
+    expect(await chip.isVisible()).toBe(false);
+    await context.close();
+  });
+
+  it('says what a page is about, its found words marked, or the part where they stand', async () => {
+    const { page, context } = await visit('/search/?q=beacon');
+    await page.waitForSelector(NAMES);
+    const first = page.locator('.results .stn').first();
+    expect(await first.locator('.excerpt').textContent()).toMatch(/^One switch turns the beacon on/);
+    expect(await first.locator('mark').allTextContents()).toContain('beacon');
+    await page.getByRole('searchbox').fill('isopropyl');
+    await page.waitForFunction(() => document.querySelector('#search-status')?.textContent?.includes('“isopropyl”'));
+    const inPart = page.locator('.results .stn', { has: page.locator('.at a[href*="#"]') }).first();
+    expect(await inPart.locator('.excerpt mark').first().textContent()).toMatch(/isopropyl/i);
+    await context.close();
+  });
+
   it('says what was asked when nothing is found, and drops the last filter on demand', async () => {
     const { page, context } = await visit('/search/?q=winch');
     await page.waitForSelector(NAMES);

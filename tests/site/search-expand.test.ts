@@ -19,10 +19,14 @@ describe('a query as the trade also says it', () => {
   it('exchanges the longest phrase first', () => {
     expect(queries('leisure battery')).toEqual([
       'leisure battery',
-      'auxiliary battery',
-      'second battery',
+      '"auxiliary battery"',
+      '"second battery"',
       'leisure accumulator',
     ]);
+  });
+  it('means the words of a phrase together where they are the whole question', () => {
+    expect(queries('auxiliary battery')).toContain('"leisure battery"');
+    expect(queries('auxiliary battery fuse')).toContain('leisure battery fuse');
   });
   it('leaves parts of words alone', () => {
     expect(queries('grounded')).toEqual(['grounded']);

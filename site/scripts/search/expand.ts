@@ -32,7 +32,9 @@ export function variantsOf(query: string, groups: Groups): Variant[] {
       if (variants.length >= MOST) return variants;
       if (asked.has(changed.toLowerCase())) continue;
       asked.add(changed.toLowerCase());
-      variants.push({ query: changed, instead: other, own: other === group[0] });
+      // several words mean something together: "warning light" is not any light with any warning
+      const isPhrase = changed === other && other.includes(' ');
+      variants.push({ query: isPhrase ? `"${other}"` : changed, instead: other, own: other === group[0] });
     }
   }
   return variants;

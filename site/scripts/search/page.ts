@@ -73,6 +73,17 @@ function showCounts(counts: Counts): void {
   }
 }
 
+const narrow = root.querySelector<HTMLButtonElement>('#narrow')!;
+narrow.addEventListener('click', () => {
+  const unfolded = root.querySelector('#chips')!.classList.toggle('unfolded');
+  narrow.setAttribute('aria-expanded', String(unfolded));
+});
+/** What the chips are set to, on the button that unfolds them. */
+function showChosen(): void {
+  const set = ['work', 'level', 'page'].map(wordsOf).filter((word) => word !== '');
+  narrow.textContent = set.length === 0 ? 'Narrow down' : `Narrowed to ${set.join(', ')}`;
+}
+
 const spelled = (): string => {
   const words = input.value.trim() === '' ? [] : [`“${input.value.trim()}”`];
   return [...words, ...FILTERS.map(wordsOf).filter((word) => word !== '')].join(', ');
@@ -116,6 +127,7 @@ function showNothing(): void {
 async function search(): Promise<void> {
   const mine = ++turn;
   writeAddress();
+  showChosen();
   const query = input.value.trim();
   const chosen = filters();
   if (query === '' && Object.keys(chosen).length === 0) {

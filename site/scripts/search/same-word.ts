@@ -1,4 +1,5 @@
-const bare = (word: string): string => word.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
+/** A word without its marks, in small letters. */
+export const bare = (word: string): string => word.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
 
 /**
  * Whether a word found is the word asked for, or begins with it, or differs in its ending only ("batteries", "battery").

@@ -1,4 +1,5 @@
 import type { Hit } from './engine.ts';
+import { bare } from './same-word.ts';
 
 /** Text with `<mark>` from the index as nodes: whatever else stands in it stays text. */
 export function excerptNodes(excerpt: string): Node[] {
@@ -11,6 +12,21 @@ export function excerptNodes(excerpt: string): Node[] {
   });
 }
 
+/** The words of the page that answered the question, without the marks around them. */
+const foundIn = ({ raw_content = '', locations = [] }: Hit): ReadonlySet<string> => {
+  const words = raw_content.split(/\s+/);
+  return new Set(locations.map((at) => bare(words[at] ?? '')));
+};
+
+/** A text with these words marked. */
+const marked = (text: string, words: ReadonlySet<string>): Node[] =>
+  text.split(/(\s+)/).map((piece) => {
+    if (piece.trim() === '' || !words.has(bare(piece))) return document.createTextNode(piece);
+    const mark = document.createElement('mark');
+    mark.textContent = piece;
+    return mark;
+  });
+
 const FACTS = ['number', 'vehicles', 'volts', 'time', 'holds'] as const;
 
 /** One result as a station: symbol, name, what is found in it, facts. */
@@ -21,10 +37,15 @@ export function resultRow(template: HTMLTemplateElement, hit: Hit, symbols: Read
   row.querySelector('strong')!.textContent = hit.meta['title'] ?? hit.url;
   const kind = hit.meta['work'] ?? hit.meta['page'] ?? '';
   row.querySelector('use')!.setAttribute('href', `#s-${symbols.has(kind) ? kind : 'page'}`);
-  row.querySelector('.excerpt')!.append(...excerptNodes(hit.excerpt));
+  // found in a part of the page: what stands there, and the way to it; else what the page is about
   const part = hit.sub_results?.find(({ url }) => url.includes('#'));
+  const isOfPart = part !== undefined && !hit.sub_results?.some(({ url }) => !url.includes('#'));
+  const summary = hit.meta['summary'];
+  row
+    .querySelector('.excerpt')!
+    .append(...(isOfPart || !summary ? excerptNodes(part?.excerpt ?? hit.excerpt) : marked(summary, foundIn(hit))));
   const at = row.querySelector<HTMLElement>('.at')!;
-  if (part !== undefined && part.url !== hit.url) {
+  if (isOfPart) {
     const inside = document.createElement('a');
     inside.href = part.url;
     inside.textContent = part.title;
