@@ -254,6 +254,38 @@ describe('a step that was foreseen', () => {
   });
 });
 
+describe('the answer of a calculator', () => {
+  it('stays in sight on a phone while its numbers are put in, and leads to the whole', async () => {
+    const { page, context } = await visit(WIRE, { width: 390 });
+    const says = page.locator('.at-hand > .says');
+    const size = says.locator('[data-out="answer"]');
+    expect(await size.textContent()).toBe('1.5');
+    await type(page, '#in-oneWayM', '16');
+    await page.waitForFunction(() => document.querySelector('.says [data-out="answer"]')?.textContent === '2.5');
+    const foot = await says.evaluate((each) => innerHeight - each.getBoundingClientRect().bottom);
+    expect(Math.abs(foot)).toBeLessThanOrEqual(1);
+    // no field that takes the focus lies under it
+    for (const field of await page.locator('.at-hand :is(input, select)').all()) {
+      await field.focus();
+      const [place, strip] = await Promise.all([field.boundingBox(), says.boundingBox()]);
+      expect(place!.y + place!.height).toBeLessThanOrEqual(strip!.y + 1);
+    }
+    await says.click();
+    const top = await page.locator('#answer').evaluate((each) => each.getBoundingClientRect().top);
+    expect(top).toBeGreaterThanOrEqual(0);
+    expect(top).toBeLessThan(100);
+    await page.emulateMedia({ media: 'print' });
+    expect(await says.isVisible()).toBe(false);
+    await context.close();
+  });
+
+  it('stands beside them on a desk, once', async () => {
+    const { page, context } = await visit(WIRE, { width: 1440 });
+    expect(await page.locator('.at-hand > .says').isVisible()).toBe(false);
+    await context.close();
+  });
+});
+
 describe('a link', () => {
   it('carries the whole state, and wins over what the device keeps', async () => {
     const { page, context, address } = await visit(LOAD);
