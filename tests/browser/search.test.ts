@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { demonstration } from './setup.ts';
+import { demonstration, watchShift } from './setup.ts';
 
-const { visit } = demonstration();
+const { visit, address } = demonstration();
 const NAMES = '.results a.todo strong';
 
 describe('search', () => {
@@ -119,6 +119,16 @@ describe('search', () => {
     await page.waitForFunction(() => document.querySelector('#search-status')?.textContent?.includes('“lamp”'));
     await page.waitForTimeout(400);
     expect(await says()).toContain('“lamp”');
+    await context.close();
+  });
+
+  it('moves nothing when its answers come', async () => {
+    const { page, context } = await visit('/404.html', { width: 390 });
+    await watchShift(page);
+    await page.goto(address('/search/?q=lamp'));
+    await page.waitForSelector(NAMES);
+    await page.waitForTimeout(300);
+    expect(await page.evaluate(() => (window as { shift?: number }).shift)).toBeLessThanOrEqual(0.001);
     await context.close();
   });
 
