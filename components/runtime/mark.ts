@@ -58,16 +58,24 @@ export function marker(): { changed: (element: Element, before: string) => void;
     const list = waiting;
     waiting = new Map();
     for (const [element, before] of list) {
-      const number = element.closest('.v, .read > b, [data-mark]');
+      const number = numberOf(element);
       if (number !== null && element.isConnected) mark(number, before);
     }
+  };
+  const numbers = new WeakMap<Element, Element | null>();
+  /** The number that a text belongs to; the unit beside a number is none of its own. Asked of the page once. */
+  const numberOf = (element: Element): Element | null => {
+    let number = numbers.get(element);
+    if (number === undefined) {
+      number = element.matches('i, .u, .vh') ? null : element.closest('.v, .read > b, [data-mark]');
+      numbers.set(element, number);
+    }
+    return number;
   };
 
   return {
     changed(element, before) {
-      // the unit beside a number is no number of its own
-      if (before === '' || element.matches('i, .u, .vh')) return;
-      if (element.closest('.v, .read > b, [data-mark]') === null) return;
+      if (before === '' || numberOf(element) === null) return;
       moved += 1;
       if (waiting.size === 0) requestAnimationFrame(markAll);
       if (!waiting.has(element)) waiting.set(element, before);

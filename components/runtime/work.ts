@@ -146,6 +146,7 @@ function enliven(
     }
   });
   let spoken: string | undefined;
+  let isKept = root.hasAttribute('data-kept');
   effect(() => {
     const job = whole(page.job.value);
     let view: View;
@@ -155,10 +156,12 @@ function enliven(
     } catch (fault) {
       // the last good answer stands, and is marked as such; the fault is for whoever reads the console
       root.setAttribute('data-kept', '');
+      isKept = true;
       console.error(fault);
       return;
     }
-    root.removeAttribute('data-kept');
+    if (isKept) root.removeAttribute('data-kept');
+    isKept = false;
     update(view);
     const now = view['spokenValue'];
     if (typeof now !== 'string') return;
