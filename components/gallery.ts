@@ -285,6 +285,26 @@ const step = (id: string, children: string): Case => ({
   children,
 });
 
+/** A hold point, with a check to tick and one to read. */
+const hold = (id: string, title: string): Case => ({
+  id: `hold-${id}`,
+  title: `Hold point: ${title}`,
+  component: 'Hold',
+  props: { id, point: 'H2', title: 'Circuit proven, truth table agreed' },
+  inside: [
+    check('agreed', 'The customer has read the truth table and agreed every row'),
+    check('standby', 'Sleep current before the work, flat for ten minutes', { reads: 'current', unit: 'mA' }),
+  ],
+});
+/** Hold points as a job shows them; the page's script puts each into its state. */
+export const HOLDS_IN_A_JOB: readonly Case[] = [
+  hold('begun', 'open, in a job'),
+  hold('closed', 'closed'),
+  hold('moved', 'a value moved after signing'),
+  hold('passed', 'passed without its checks'),
+  hold('again', 'opened again'),
+];
+
 /** Cases that show what the workshop's own content holds. */
 const ofStock = ({ surfaces, lessons, terms, pictures }: Stock): Case[] => [
   ...[
@@ -336,16 +356,8 @@ const ofStock = ({ surfaces, lessons, terms, pictures }: Stock): Case[] => [
 /** Built when asked for: the circuit is worked out for each state. */
 export const galleryCases = (stock: Stock = NOTHING): Case[] => [
   ...ofStock(stock),
-  {
-    id: 'hold',
-    title: 'Hold point: open',
-    component: 'Hold',
-    props: { id: 'sample', point: 'H2', title: 'Circuit proven, truth table agreed' },
-    inside: [
-      check('agreed', 'The customer has read the truth table and agreed every row'),
-      check('standby', 'Sleep current before the work, flat for ten minutes', { reads: 'current', unit: 'mA' }),
-    ],
-  },
+  { ...hold('blank', 'before a job'), id: 'hold' },
+  ...HOLDS_IN_A_JOB,
   {
     id: 'steps',
     title: 'Steps: short and long',

@@ -149,4 +149,21 @@ describe('the gallery', () => {
     if (!script) expect(await page.locator('main input:not([disabled]):visible').count()).toBe(0);
     await context.close();
   });
+
+  it('shows hold points of a job in each state, and lets them be worked', async () => {
+    const { page, context, faults } = await visit('/gallery/');
+    // biome-ignore lint/performance/useDomNodeTextContent: what is hidden in a state must not count
+    const says = (id: string) => page.locator(`#case-hold-${id} .hold`).innerText();
+    expect(await says('begun')).toMatch(/The line is open here.*Needs 1 check and a checker\./s);
+    expect(await says('closed')).toMatch(/^Hold 2 closed: .*R\. Fitter and S\. Checker.*12 mA\s+Open it again$/s);
+    expect(await says('moved')).toContain('Fuse to relay was 3 m, now 4 m. Check again and sign again.');
+    expect(await says('passed')).toMatch(/^Hold 2 passed: .*passed without its checks: Customer waits/s);
+    expect(await says('again')).toContain('Lamp moved to the other side');
+    const moved = page.locator('#case-hold-moved');
+    await moved.getByLabel('Checker').fill('S. Checker');
+    await moved.getByRole('button', { name: 'Close the line' }).click();
+    expect(await says('moved')).toMatch(/^Hold 2 closed: /);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
 });

@@ -15,8 +15,11 @@ export interface HoldDeeds {
 }
 
 /** Hold points that can be signed. Returns what shows the state of the line on them. */
-export function joinHolds(deeds: HoldDeeds): { render: (job: Job, state: LineState) => void } {
-  const renders = [...document.querySelectorAll<HTMLElement>('.hold[data-hold]')].map((hold) => joinHold(hold, deeds));
+export function joinHolds(
+  deeds: HoldDeeds,
+  root: ParentNode = document,
+): { render: (job: Job, state: LineState) => void } {
+  const renders = [...root.querySelectorAll<HTMLElement>('.hold[data-hold]')].map((hold) => joinHold(hold, deeds));
   return {
     render(job, state) {
       for (const render of renders) render(job, state);
