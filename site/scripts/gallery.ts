@@ -1,5 +1,6 @@
 import { lineState } from '../../components/job/gate.ts';
 import { enter, type Growing, type Job, type Signature, startJob, valuesOf } from '../../components/job/model.ts';
+import { DEFAULT_UNITS } from '../../components/unit-choice.ts';
 import { joinHolds } from './job/holds.ts';
 import { lineOf } from './job/line.ts';
 
@@ -70,7 +71,7 @@ function begin(root: HTMLElement): void {
         put('reopened', `${hold}.${at}`, { hold, reason, was });
         put('signatures', hold, null);
       },
-      units: () => ({ wire: 'mm2', length: 'm' }),
+      units: () => DEFAULT_UNITS,
       movedWords: (moved) => moved.map(({ was, now }) => `Fuse to relay was ${was} m, now ${now} m`).join('. '),
       who: () => job.who,
     },
