@@ -61,8 +61,8 @@ interface Blank {
 const blanks = new WeakMap<Solver['nodes'], Blank>();
 
 /**
- * All names of a wiring with no number yet. A table has thousands of reports, and filling in a copy costs engines half of what
- * adding name after name does; parsed text, unlike an object filled by a loop, is kept in their quick form.
+ * All names of a wiring with no number yet. A table has thousands of reports, and filling in a copy costs engines half of
+ * what adding name after name does; parsed text, unlike an object filled by a loop, is kept in their quick form.
  */
 function blankOf(solver: Solver): Blank {
   let blank = blanks.get(solver.nodes);
