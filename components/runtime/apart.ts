@@ -1,7 +1,10 @@
 import { idleWork } from './idle.ts';
 
-/** What holds most of a long page: instruments and hold points. Steps are counted through the page and stay in it. */
-const PARTS = '.inst > .ib, .hold > .hb';
+/**
+ * What holds most of a long page. Steps are counted through the page and stay in it; hold points too, which grow when a
+ * job begins: what is measured must stay as it is.
+ */
+const PARTS = '.inst > .ib';
 
 /**
  * Lets each large part of the page be laid out and drawn by itself, and only near the screen: a number that changes far
