@@ -88,21 +88,23 @@ function foreseeSteps(page: Page, entries: ReadonlyMap<string, Entry>): void {
   const inSight = new Set<Element>();
   const ofThoseInSight = () => [...inSight].flatMap((input) => steps((input as HTMLElement).dataset['in']!, BOTH_WAYS));
   let others = [...entries.keys()];
+  const foresee = () => page.foresee([...ofThoseInSight(), ...others.flatMap((name) => steps(name, BOTH_WAYS))]);
   const sight = new IntersectionObserver((seen) => {
     for (const { target, isIntersecting } of seen) {
       if (isIntersecting) inSight.add(target);
       else inSight.delete(target);
     }
-    page.foresee([...ofThoseInSight(), ...others.flatMap((name) => steps(name, BOTH_WAYS))]);
+    foresee();
   });
   for (const [name, entry] of entries) {
-    for (const input of document.querySelectorAll(`main [data-in="${CSS.escape(name)}"]`)) sight.observe(input);
+    for (const input of document.querySelectorAll(`[data-in="${CSS.escape(name)}"]`)) sight.observe(input);
     // whoever steps once mostly steps again
     entry.stepped = (by) => {
       others = [];
       page.foresee([...steps(name, [by, -by]), ...ofThoseInSight()]);
     };
   }
+  foresee(); // where no number with a stepper stands, none comes into sight
 }
 
 /** Props that are too large to stand in the page. Where they cannot be had the component stays as it was built. */

@@ -20,6 +20,13 @@ const type = async (page: Page, field: string, text: string): Promise<void> => {
 };
 const read = (page: Page, field: string) =>
   page.locator(`[data-calculator] [data-out="${field}"]`).first().textContent();
+/** Room between the run bar, or the top of the screen, and a station [px], once the page stands still. */
+const roomAbove = (page: Page, station: string) =>
+  page.evaluate(async (id) => {
+    for (let frame = 0; frame < 20; frame++) await new Promise((done) => requestAnimationFrame(done));
+    const bar = document.querySelector('.runbar')!.getBoundingClientRect();
+    return document.getElementById(id)!.getBoundingClientRect().top - (bar.top === 0 ? bar.bottom : 0);
+  }, station);
 const hash = (page: Page) => decodeURIComponent(new URL(page.url()).hash);
 
 describe('a page as built', () => {
@@ -322,12 +329,8 @@ describe('a link', () => {
   it('to a station leads to just below the run bar, past pictures that are not there yet', async () => {
     for (const width of [390, 1440]) {
       const { page, context } = await visit(`${GUIDE}#bench`, { width });
-      const room = await page.evaluate(async () => {
-        await document.fonts.ready;
-        for (let frame = 0; frame < 20; frame++) await new Promise((done) => requestAnimationFrame(done));
-        const bar = document.querySelector('.runbar')!.getBoundingClientRect();
-        return document.getElementById('bench')!.getBoundingClientRect().top - (bar.top === 0 ? bar.bottom : 0);
-      });
+      await page.evaluate(() => document.fonts.ready.then(() => undefined));
+      const room = await roomAbove(page, 'bench');
       expect(room, `${width} px`).toBeGreaterThanOrEqual(0);
       expect(room, `${width} px`).toBeLessThan(48);
       await context.close();
@@ -355,12 +358,10 @@ describe('parts of a page that are out of sight', () => {
       expect(await skipped(), `${width} px`).toBeGreaterThan(5);
       // a step changes numbers there too, and no link misses its aim
       await page.locator('.inst [data-stepper="feedRunM:1"]').first().click();
-      const room = await page.evaluate(async () => {
+      await page.evaluate(() => {
         location.hash = '#bench';
-        for (let frame = 0; frame < 20; frame++) await new Promise((done) => requestAnimationFrame(done));
-        const bar = document.querySelector('.runbar')!.getBoundingClientRect();
-        return document.getElementById('bench')!.getBoundingClientRect().top - (bar.top === 0 ? bar.bottom : 0);
       });
+      const room = await roomAbove(page, 'bench');
       expect(room, `${width} px`).toBeGreaterThanOrEqual(0);
       expect(room, `${width} px`).toBeLessThan(48);
       // on paper all of it stands

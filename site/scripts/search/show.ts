@@ -5,11 +5,15 @@ import { bare } from './same-word.ts';
 export function excerptNodes(excerpt: string): Node[] {
   const parsed = new DOMParser().parseFromString(excerpt, 'text/html');
   return [...parsed.body.childNodes].map((node) => {
-    if (node.nodeName !== 'MARK') return document.createTextNode(node.textContent ?? '');
-    const mark = document.createElement('mark');
-    mark.textContent = node.textContent;
-    return mark;
+    const text = node.textContent ?? '';
+    return node.nodeName === 'MARK' ? markOf(text) : document.createTextNode(text);
   });
+}
+
+function markOf(text: string): Node {
+  const mark = document.createElement('mark');
+  mark.textContent = text;
+  return mark;
 }
 
 /** The words of the page that answered the question, without the marks around them. */
@@ -21,10 +25,8 @@ const foundIn = ({ raw_content = '', locations = [] }: Hit): ReadonlySet<string>
 /** A text with these words marked. */
 const marked = (text: string, words: ReadonlySet<string>): Node[] =>
   text.split(/(\s+)/).map((piece) => {
-    if (piece.trim() === '' || !words.has(bare(piece))) return document.createTextNode(piece);
-    const mark = document.createElement('mark');
-    mark.textContent = piece;
-    return mark;
+    const isFound = piece.trim() !== '' && words.has(bare(piece));
+    return isFound ? markOf(piece) : document.createTextNode(piece);
   });
 
 const FACTS = ['number', 'vehicles', 'volts', 'time', 'holds'] as const;
