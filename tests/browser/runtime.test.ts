@@ -271,6 +271,13 @@ describe('the answer of a calculator', () => {
     await page.waitForFunction(() => document.querySelector('.says [data-out="answer"]')?.textContent === '2.5');
     const foot = await says.evaluate((each) => innerHeight - each.getBoundingClientRect().bottom);
     expect(Math.abs(foot)).toBeLessThanOrEqual(1);
+    // what is refused leaves the last good answer, and it says so
+    await page.locator('#in-oneWayM').fill('a lot');
+    await page.locator('#in-oneWayM').press('Tab');
+    await says.locator('.held').waitFor();
+    expect(await size.textContent()).toBe('2.5');
+    await type(page, '#in-oneWayM', '16');
+    await says.locator('.held').waitFor({ state: 'hidden' });
     // no field that takes the focus lies under it
     for (const field of await page.locator('.at-hand :is(input, select)').all()) {
       await field.focus();
