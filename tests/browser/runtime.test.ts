@@ -150,7 +150,7 @@ describe('an entry', () => {
     expect(await field.getAttribute('aria-describedby')).toContain('in-powerW-error');
     expect(await field.inputValue()).toBe('9000');
     expect(await read(page, 'answer')).toBe(answer);
-    expect(await page.locator('.held').first().isVisible()).toBe(true);
+    expect(await page.locator('.inst .held').first().isVisible()).toBe(true);
     expect(hash(page)).not.toContain('9000');
     await type(page, '#in-powerW', 'six');
     expect(await message.textContent()).toMatch(/^"six" is not a number\./);
@@ -172,7 +172,7 @@ describe('an entry', () => {
     await type(page, '#in-stringV', '19');
     await type(page, '#in-systemV', '28.8');
     await page.waitForFunction((was) => document.querySelector('[data-out="answer"]')?.textContent !== was, answer);
-    expect(await page.locator('.held').first().isVisible()).toBe(false);
+    expect(await page.locator('.inst .held').first().isVisible()).toBe(false);
     await context.close();
   });
 
