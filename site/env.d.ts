@@ -4,8 +4,6 @@ declare namespace App {
   interface Locals {
     /** What the page being built knows; set by the page, read by components. */
     page?: import('../components/context.ts').PageContext;
-    /** While building: takes the title and the main part of the page; set by the middleware, called by the layout. */
-    take?: (title: string, main: string) => void;
   }
 }
 

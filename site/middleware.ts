@@ -1,17 +1,17 @@
 import { defineMiddleware } from 'astro:middleware';
+import { renderedTaker } from './finish/rendered.ts';
 import { base } from './links.ts';
-import { renderedTaker } from './rendered.ts';
 
-/** While building: keeps each page's place with whoever takes the pages, such as the search index. */
-export const onRequest = defineMiddleware(async ({ url, locals }, next) => {
+/** While building: hands each page as it is written to whoever takes the pages, and keeps its place while it is drawn. */
+export const onRequest = defineMiddleware(async ({ url }, next) => {
   const take = renderedTaker()?.(url.pathname.startsWith(base) ? url.pathname.slice(base.length - 1) : url.pathname);
   if (!take) return next();
-  let page: Parameters<typeof take>[0];
-  locals.take = (title, main) => {
-    page = { title, main };
-  };
+  let page: Uint8Array<ArrayBuffer> | undefined;
   try {
-    return await next();
+    const response = await next();
+    if (!response.body) return response;
+    page = new Uint8Array(await response.arrayBuffer());
+    return new Response(page, response);
   } finally {
     take(page);
   }

@@ -1,8 +1,7 @@
 import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { buildOffline } from '../offline/build.ts';
-import { takeRendered } from '../rendered.ts';
-import { SearchIndex } from '../search-index.ts';
+import { Finishing } from '../finish/finish.ts';
+import { takeRendered } from '../finish/rendered.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
 import { releaseMemory } from './release.ts';
@@ -27,12 +26,11 @@ export async function buildSite(options: Options): Promise<number> {
   };
   const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
   for (const signal of signals) process.on(signal, stop);
-  let search: SearchIndex | undefined;
+  let finishing: Finishing | undefined;
   try {
     const pagesFrom = performance.now();
-    search = await SearchIndex.open(checked.workshop.shop.language);
-    const index = search;
-    takeRendered((path) => index.begin(path));
+    finishing = new Finishing({ language: checked.workshop.shop.language, base: options.base });
+    takeRendered(finishing.take);
     await buildPages(options, beside.site, beside.cache);
     const pictures = join(options.content, 'images');
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
@@ -40,8 +38,7 @@ export async function buildSite(options: Options): Promise<number> {
     const searchFrom = performance.now();
     // The search tool's process needs most when it writes.
     releaseMemory();
-    await index.write(beside.site);
-    await buildOffline({ dir: beside.site, base: options.base });
+    await finishing.finish(beside.site);
     const done = performance.now();
     writeFileSync(join(beside.site, MARKER), 'Written by Loomleaf; the next build replaces this folder.\n');
     beside.swap();
@@ -55,7 +52,7 @@ export async function buildSite(options: Options): Promise<number> {
     return 1;
   } finally {
     takeRendered(undefined);
-    await search?.close();
+    await finishing?.close();
     for (const signal of signals) process.off(signal, stop);
     beside.clear();
   }

@@ -3,51 +3,57 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'vite';
 import type { OfflineList } from './names.ts';
+import { type Weighed, weigh } from './weigh.ts';
 
 /** On the device from the first visit: the frame, and what a fitter needs wherever he stands. Addresses below the base. */
 const FROM_THE_START =
   /^(index\.html|(search|jobs|offline|guides|surfaces|lessons|terms|calculators)\/index\.html|(calculators|vehicles)\/[^/]+\/index\.html|jobs\/card\/index\.html|404\.html|_astro\/.*\.(js|css|woff2)|pagefind\/.*|synonyms\.json|mark\.svg|manifest\.webmanifest|icons\/.*\.png|offline\.json)$/;
 
-/** Files that never reach a reader's device by themselves. */
-const hash = (data: Buffer): string => createHash('sha256').update(data).digest('hex').slice(0, 20);
 /** Address of a file as a reader asks for it. */
 const addressOf = (file: string): string => file.replace(/(^|\/)index\.html$/, '$1');
 
-/** Writes the worker of a built site and the list of what its pages weigh. */
-export async function buildOffline({ dir, base }: { dir: string; base: string }): Promise<void> {
+/**
+ * Writes the worker of a built site and the list of what its pages weigh. What is weighed already is not read again, save
+ * where the file has another size.
+ */
+export async function buildOffline({
+  dir,
+  base,
+  weighed,
+}: {
+  dir: string;
+  base: string;
+  weighed: ReadonlyMap<string, Weighed>;
+}): Promise<void> {
   const files = readdirSync(dir, { recursive: true, encoding: 'utf8' })
     .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => statSync(join(dir, file)).isFile())
     .sort();
 
   const list: OfflineList = { version: '', pages: {}, images: {} };
   const entries: { url: string; revision: string | null }[] = [];
-  const enter = (file: string, data: Buffer): void => {
+  const enter = (file: string, { digest }: Weighed): void => {
     if (!FROM_THE_START.test(file)) return;
     // a name with a hash of its own content never changes
-    const revision = file.startsWith('_astro/') ? null : hash(data);
+    const revision = file.startsWith('_astro/') ? null : digest.slice(0, 20);
     entries.push({ url: base + addressOf(file), revision });
   };
   // any change of any file is another version
   const whole = createHash('sha256');
   for (const file of files) {
-    const data = readFileSync(join(dir, file));
-    whole.update(file).update('\0').update(data);
-    enter(file, data);
-    if (file.startsWith('images/')) list.images[file] = data.length;
-    if (!file.endsWith('index.html') || FROM_THE_START.test(file)) continue;
-    // most pages show no picture, and a look at the bytes says so
-    const images = !data.includes(`src="${base}images/`)
-      ? []
-      : [...data.toString().matchAll(/\ssrc="([^"]+)"/g)].flatMap(([, src]) =>
-          src!.startsWith(`${base}images/`) ? [src!.slice(base.length)] : [],
-        );
-    list.pages[addressOf(file)] = { bytes: data.length, images: [...new Set(images)].sort() };
+    const stat = statSync(join(dir, file));
+    if (!stat.isFile()) continue;
+    const known = weighed.get(file);
+    const weight = known?.bytes === stat.size ? known : weigh(readFileSync(join(dir, file)), base);
+    const { digest, bytes, images } = weight;
+    whole.update(file).update('\0').update(digest);
+    enter(file, weight);
+    if (file.startsWith('images/')) list.images[file] = bytes;
+    if (file.endsWith('index.html') && !FROM_THE_START.test(file)) list.pages[addressOf(file)] = { bytes, images };
   }
   list.version = whole.digest('hex').slice(0, 20);
   const written = Buffer.from(`${JSON.stringify(list)}\n`);
   writeFileSync(join(dir, 'offline.json'), written);
-  enter('offline.json', written);
+  enter('offline.json', weigh(written, base));
 
   const made = await build({
     configFile: false,

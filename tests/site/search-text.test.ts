@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { searchText } from '../../site/search-text.ts';
+import { searchText } from '../../site/finish/search-text.ts';
 
-const page = (body: string) => ({
-  title: 'A lamp & a <fuse> | Shop',
-  main: `<p>not this</p><article data-pagefind-body>${body}</article><p>nor this</p>`,
-});
+const page = (body: string) =>
+  `<html><head><title>A lamp &amp; a &lt;fuse> | Shop</title><style>p{}</style></head><body><p>not this</p><article data-pagefind-body>${body}</article><p>nor this</p></body></html>`;
 const words = (body: string) =>
   searchText(page(body))
     ?.replace(/^.*<\/head>/, '')
@@ -14,7 +12,7 @@ const words = (body: string) =>
 
 describe('what the search reads of a page', () => {
   it('is nothing where the page does not ask to be found', () => {
-    expect(searchText({ title: 'x', main: '<p>text</p>' })).toBeUndefined();
+    expect(searchText('<title>x</title><p>text</p>')).toBeUndefined();
   });
 
   it('keeps title, text, ids and what is meant for the search', () => {

@@ -1,8 +1,7 @@
-import type { Rendered } from './rendered.ts';
-
 /** Stands in a page that is in the search, on the element that is. */
 const SEARCHED = ' data-pagefind-body';
 const TAG = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[^\s=>"/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
+const TITLE = /<title>[^<]*<\/title>/;
 const EMPTY = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
 const NO_TEXT = new Set(['script', 'style', 'template', 'svg']);
 /** A button is no text, save a term: it stands in a sentence. */
@@ -17,7 +16,7 @@ const ID = /\sid="[^"]*"/;
  * before it parses. Reads markup as the site writes it, every attribute in double quotes. Undefined where the page is not
  * in the search.
  */
-export function searchText({ title, main: html }: Rendered): string | undefined {
+export function searchText(html: string): string | undefined {
   const marked = html.indexOf(SEARCHED);
   if (marked < 0) return undefined;
   let text = '';
@@ -42,8 +41,7 @@ export function searchText({ title, main: html }: Rendered): string | undefined 
     }
     if (open === 0) break;
   }
-  const head = `<title>${title.replaceAll('&', '&amp;').replaceAll('<', '&lt;')}</title>`;
-  return `<html><head>${head}</head><body>${text}</body></html>`;
+  return `<html><head>${TITLE.exec(html)?.[0] ?? ''}</head><body>${text}</body></html>`;
 }
 
 /** Where the element ends whose opening tag ends at `from`. Only tags of its own name are looked at, so it is quick. */

@@ -1,22 +1,17 @@
 import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex, type PagefindIndex } from 'pagefind';
-import type { Rendered } from './rendered.ts';
-import { searchText } from './search-text.ts';
 
 /** Files of the search tool that the site does not use: its own interface, its worker. */
 const UNUSED = /ui\.(js|css)$|^pagefind-(highlight|worker)\.js$/;
 
 interface Place {
-  path: string;
+  file: string;
   content: string | undefined;
   done: boolean;
 }
 
-/**
- * The index of the search page, made while the pages are made: each is handed over as soon as it is rendered, and is read
- * by the search tool's own process beside the next one.
- */
+/** The index of the search page, made while the pages are made: the search tool's own process reads one beside the next. */
 export class SearchIndex {
   readonly #index: PagefindIndex;
   readonly #adding: Promise<void>[] = [];
@@ -34,24 +29,23 @@ export class SearchIndex {
   }
 
   /**
-   * Keeps the place of a page that begins; gives back where what it says goes. Pages are added in the order in which they
-   * began, whichever is done first, so that the same content gives the same index.
+   * Keeps the place of a page that begins; gives back where goes what the search reads of it, nothing where it is not in
+   * the search. Pages are added in the order in which they began, whichever is done first, so that the same content gives
+   * the same index.
    */
-  begin(path: string): (page: Rendered | undefined) => void {
-    const place: Place = { path, content: undefined, done: false };
+  begin(file: string): (content: string | undefined) => void {
+    const place: Place = { file, content: undefined, done: false };
     this.#places.push(place);
-    return (page) => {
-      // A page says with `data-pagefind-body` what of it is found; one without it is left out.
-      place.content = page && searchText(page);
+    return (content) => {
+      place.content = content;
       place.done = true;
       while (this.#places[0]?.done) this.#add(this.#places.shift()!);
     };
   }
 
-  #add({ path, content }: Place): void {
+  #add({ file, content }: Place): void {
     if (content === undefined) return;
-    const sourcePath = `${path.replace(/^\/|\/$/g, '')}/index.html`.replace(/^\//, '');
-    this.#adding.push(this.#index.addHTMLFile({ sourcePath, content }).then(whole));
+    this.#adding.push(this.#index.addHTMLFile({ sourcePath: file, content }).then(whole));
   }
 
   /** Writes the index of all pages taken so far into a built site. */

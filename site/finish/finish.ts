@@ -1,0 +1,57 @@
+import { Worker } from 'node:worker_threads';
+import type { PageTaker } from './rendered.ts';
+
+/** What the finishing thread is told, in this order: pages that begin and are done, then once to finish; last to close. */
+export type Told =
+  | { kind: 'begin'; path: string }
+  /** `nth` counts the pages that began. */
+  | { kind: 'done'; nth: number; page: Uint8Array | undefined }
+  | { kind: 'finish'; dir: string }
+  | { kind: 'close' };
+
+/** What the thread is started with. */
+export interface Start {
+  language: string;
+  base: string;
+}
+
+/**
+ * What is made of the pages once they are drawn: the search's index and the list for reading offline. Each page goes to a
+ * thread of its own as soon as it is done and is read there while the next is drawn.
+ */
+export class Finishing {
+  readonly #thread: Worker;
+  readonly #failed: Promise<never>;
+  readonly #ended: Promise<void>;
+  #began = 0;
+
+  constructor(start: Start) {
+    this.#thread = new Worker(new URL('./worker.ts', import.meta.url), { workerData: start });
+    this.#failed = new Promise((_, fail) => this.#thread.once('error', fail));
+    this.#failed.catch(() => {}); // told by `finish`
+    this.#ended = new Promise((done) => this.#thread.once('exit', () => done()));
+  }
+
+  readonly take: PageTaker = (path) => {
+    const nth = this.#began++;
+    this.#tell({ kind: 'begin', path });
+    return (page) => this.#tell({ kind: 'done', nth, page });
+  };
+
+  /** Writes what is left to write into a built site. Throws what went wrong with any page until now. */
+  async finish(dir: string): Promise<void> {
+    const finished = new Promise<void>((done) => this.#thread.once('message', () => done()));
+    this.#tell({ kind: 'finish', dir });
+    await Promise.race([finished, this.#failed]);
+  }
+
+  /** Ends the thread and the search tool's process, whatever became of the pages. */
+  async close(): Promise<void> {
+    this.#tell({ kind: 'close' });
+    await this.#ended;
+  }
+
+  #tell(message: Told): void {
+    this.#thread.postMessage(message);
+  }
+}

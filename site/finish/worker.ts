@@ -1,0 +1,48 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import { buildOffline } from '../offline/build.ts';
+import { type Weighed, weigh } from '../offline/weigh.ts';
+import type { Start, Told } from './finish.ts';
+import { SearchIndex } from './search-index.ts';
+import { searchText } from './search-text.ts';
+
+const { language, base } = workerData as Start;
+const port = parentPort!;
+const search = SearchIndex.open(language);
+const weighed = new Map<string, Weighed>();
+/** The file that a page of this address is written to. */
+const fileOf = (path: string): string => path.slice(1).replace(/(^|\/)$/, '$1index.html');
+const places: ReturnType<SearchIndex['begin']>[] = [];
+const files: string[] = [];
+const utf8 = new TextDecoder();
+
+// One message after the other: the index is opened before the first page is taken.
+let last: Promise<void> = Promise.resolve();
+port.on('message', (told: Told) => {
+  last = last.then(() => take(told));
+});
+
+async function take(told: Told): Promise<void> {
+  const index = await search;
+  switch (told.kind) {
+    case 'begin': {
+      const file = fileOf(told.path);
+      files.push(file);
+      places.push(index.begin(file));
+      return;
+    }
+    case 'done': {
+      const { nth, page } = told;
+      if (page) weighed.set(files[nth]!, weigh(page, base));
+      places[nth]!(page && searchText(utf8.decode(page)));
+      return;
+    }
+    case 'finish':
+      await index.write(told.dir);
+      await buildOffline({ dir: told.dir, base, weighed });
+      port.postMessage('finished');
+      return;
+    case 'close':
+      await index.close();
+      port.close();
+  }
+}
