@@ -36,9 +36,10 @@ export async function buildSite(options: Options): Promise<number> {
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
+    const finished = finishing.finish(beside.site);
     // The search tool's process needs most when it writes.
     releaseMemory();
-    await finishing.finish(beside.site);
+    await finished;
     const done = performance.now();
     writeFileSync(join(beside.site, MARKER), 'Written by Loomleaf; the next build replaces this folder.\n');
     beside.swap();

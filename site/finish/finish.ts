@@ -5,7 +5,7 @@ import type { PageTaker } from './rendered.ts';
 export type Told =
   | { kind: 'begin'; path: string }
   /** `nth` counts the pages that began. */
-  | { kind: 'done'; nth: number; page: Uint8Array | undefined }
+  | { kind: 'done'; nth: number; page: Uint8Array<ArrayBuffer> | undefined }
   | { kind: 'finish'; dir: string }
   | { kind: 'close' };
 
@@ -35,7 +35,7 @@ export class Finishing {
   readonly take: PageTaker = (path) => {
     const nth = this.#began++;
     this.#tell({ kind: 'begin', path });
-    return (page) => this.#tell({ kind: 'done', nth, page });
+    return (page) => this.#thread.postMessage({ kind: 'done', nth, page } satisfies Told, page ? [page.buffer] : []);
   };
 
   /** Writes what is left to write into a built site. Throws what went wrong with any page until now. */

@@ -1,7 +1,8 @@
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MARKER } from '../../site/command/options.ts';
+import { buildOffline } from '../../site/offline/build.ts';
 import { deadLinks, pagesIn } from './built-site.ts';
 import { type Ended, run, scratchFolder, start, TINY } from './spawn.ts';
 
@@ -52,6 +53,18 @@ describe('a build', () => {
     const index = readdirSync(at('plain/pagefind'));
     expect(index).toContain('pagefind.js');
     expect(index.filter((name) => /ui\.|highlight/.test(name))).toEqual([]);
+  });
+
+  it.each([
+    ['plain', '/'],
+    ['based', '/sub/path/'],
+  ])('lists for reading offline what the files on the disk weigh (%s)', async (name, base) => {
+    const again = at(`${name}-again`);
+    cpSync(at(name), again, { recursive: true });
+    for (const file of ['offline.json', 'sw.js', MARKER]) rmSync(join(again, file));
+    await buildOffline({ dir: again, base, weighed: new Map() });
+    for (const file of ['offline.json', 'sw.js']) expect(read(join(again, file))).toBe(read(join(at(name), file)));
+    expect(Object.keys(JSON.parse(read(join(again, 'offline.json'))).pages)).toContain('guides/cart-lamp/');
   });
 
   it('leaves nothing beside the site', () => {
