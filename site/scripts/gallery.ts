@@ -83,3 +83,18 @@ function begin(root: HTMLElement): void {
 }
 
 for (const root of document.querySelectorAll<HTMLElement>('[data-in-job]')) begin(root);
+
+/** Shows the groups, down to the one that the address names at once, then each in a picture of its own. */
+async function showGroups(): Promise<void> {
+  const groups = [...document.querySelectorAll<HTMLElement>('.later')];
+  const show = (group: HTMLElement) => group.classList.remove('later');
+  const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const last = groups.findIndex((group) => group.contains(named));
+  groups.slice(0, last + 1).forEach(show);
+  if (last >= 0) named?.scrollIntoView();
+  for (const group of groups.slice(last + 1)) {
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    show(group);
+  }
+}
+await showGroups();

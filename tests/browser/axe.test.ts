@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { demonstration, pageTypes } from './setup.ts';
+import { allShown, demonstration, pageTypes } from './setup.ts';
 
 const { visit } = demonstration();
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -19,6 +19,7 @@ describe('accessibility of every page type, on a desk by day and on a phone by n
     '$type: no violation',
     async ({ type, path }) => {
       const { page, context } = await visit(path, { width: 1280, bay: 'day' });
+      await allShown(page);
       // the gallery shows one instrument many times, so its regions share their names
       const off = type === 'gallery' ? ['landmark-unique'] : [];
       expect(await violations(page, (axe) => axe.withTags(TAGS).disableRules(off)), 'day, 1280 px').toEqual([]);

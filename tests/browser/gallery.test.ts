@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { galleryCases } from '../../components/gallery.ts';
-import { demonstration, type Visit, type VisitOptions } from './setup.ts';
+import { allShown, demonstration, type Visit, type VisitOptions } from './setup.ts';
 
 const { visit } = demonstration();
 const WIDTHS = [320, 820, 1440] as const;
@@ -71,6 +71,7 @@ async function gallery(options: VisitOptions): Promise<Visit> {
   });
   await seen.page.goto(seen.address('/gallery/'));
   await seen.page.evaluate(() => document.fonts.ready.then(() => undefined));
+  await allShown(seen.page);
   return seen;
 }
 
@@ -150,8 +151,18 @@ describe('the gallery', () => {
     await context.close();
   });
 
+  it('is there at once down to the place that the address names, and stays there', async () => {
+    const { page, context } = await visit('/gallery/#whole-truthtable', { width: 390 });
+    await page.waitForFunction(() => document.querySelector('#whole-truthtable:not(.later)') !== null);
+    await allShown(page);
+    const top = await page.locator('#whole-truthtable').evaluate((each) => each.getBoundingClientRect().top);
+    expect(Math.abs(top)).toBeLessThan(200);
+    await context.close();
+  });
+
   it('shows hold points of a job in each state, and lets them be worked', async () => {
     const { page, context, faults } = await visit('/gallery/');
+    await allShown(page);
     // biome-ignore lint/performance/useDomNodeTextContent: what is hidden in a state must not count
     const says = (id: string) => page.locator(`#case-hold-${id} .hold`).innerText();
     expect(await says('begun')).toMatch(/The line is open here.*Needs 1 check and a checker\./s);

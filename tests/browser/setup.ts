@@ -163,6 +163,12 @@ export function pageTypes(): { type: string; path: string }[] {
   ];
 }
 
+/** Waits until a page that shows its groups one after the other shows them all. */
+export const allShown = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() =>
+    [...document.querySelectorAll('.later')].every((each) => getComputedStyle(each).display !== 'none'),
+  );
+
 /** Sums up what moves without a hand in pages opened from here on, as `window.shift`. */
 export const watchShift = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
