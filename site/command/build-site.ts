@@ -1,10 +1,10 @@
 import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Finishing } from '../finish/finish.ts';
+import { releaseMemory } from '../finish/release.ts';
 import { takeRendered } from '../finish/rendered.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
-import { releaseMemory } from './release.ts';
 import { buildBeside } from './swap.ts';
 
 /** Checks, then builds beside and swaps. Returns the exit code; on any failure the last good site stands as it was. */
@@ -37,7 +37,7 @@ export async function buildSite(options: Options): Promise<number> {
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
     const finished = finishing.finish(beside.site);
-    // The search tool's process needs most when it writes.
+    // The search tool's process needs most when it writes, so this thread gives back what it can while the other does too.
     releaseMemory();
     await finished;
     const done = performance.now();

@@ -2,6 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { buildOffline } from '../offline/build.ts';
 import { type Weighed, weigh } from '../offline/weigh.ts';
 import type { Start, Told } from './finish.ts';
+import { releaseMemory } from './release.ts';
 import { SearchIndex } from './search-index.ts';
 import { searchText } from './search-text.ts';
 
@@ -11,8 +12,9 @@ const search = SearchIndex.open(language);
 const weighed = new Map<string, Weighed>();
 /** The file that a page of this address is written to. */
 const fileOf = (path: string): string => path.slice(1).replace(/(^|\/)$/, '$1index.html');
-const places: ReturnType<SearchIndex['begin']>[] = [];
-const files: string[] = [];
+/** Pages that began and are not done, by their count. */
+const underWay = new Map<number, { file: string; index: (content: string | undefined) => void }>();
+let began = 0;
 const utf8 = new TextDecoder();
 
 // One message after the other: the index is opened before the first page is taken.
@@ -26,17 +28,20 @@ async function take(told: Told): Promise<void> {
   switch (told.kind) {
     case 'begin': {
       const file = fileOf(told.path);
-      files.push(file);
-      places.push(index.begin(file));
+      underWay.set(began++, { file, index: index.begin(file) });
       return;
     }
     case 'done': {
       const { nth, page } = told;
-      if (page) weighed.set(files[nth]!, weigh(page, base));
-      places[nth]!(page && searchText(utf8.decode(page)));
+      const place = underWay.get(nth)!;
+      underWay.delete(nth);
+      if (page) weighed.set(place.file, weigh(page, base));
+      place.index(page && searchText(utf8.decode(page)));
       return;
     }
     case 'finish':
+      // The search tool's process needs most when it writes.
+      releaseMemory();
       await index.write(told.dir);
       await buildOffline({ dir: told.dir, base, weighed });
       port.postMessage('finished');

@@ -12,14 +12,14 @@ export interface Weighed {
 export function weigh(bytes: Uint8Array, base: string): Weighed {
   const data = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   // most files show no picture, and a look at the bytes says so
-  const images = !data.includes(`src="${base}images/`)
-    ? []
-    : [...data.toString().matchAll(/\ssrc="([^"]+)"/g)].flatMap(([, src]) =>
-        src!.startsWith(`${base}images/`) ? [src!.slice(base.length)] : [],
-      );
-  return {
-    digest: createHash('sha256').update(data).digest('hex'),
-    bytes: data.length,
-    images: [...new Set(images)].sort(),
-  };
+  const images = data.includes(`src="${base}images/`) ? imagesOf(data.toString(), base) : [];
+  return { digest: createHash('sha256').update(data).digest('hex'), bytes: data.length, images };
+}
+
+function imagesOf(html: string, base: string): string[] {
+  const images = new Set<string>();
+  for (const [, src] of html.matchAll(/\ssrc="([^"]+)"/g))
+    // a copy: a part of a string keeps the whole of it in memory
+    if (src!.startsWith(`${base}images/`)) images.add(Buffer.from(src!.slice(base.length)).toString());
+  return [...images].sort();
 }
