@@ -18,8 +18,8 @@ export function weigh(bytes: Uint8Array, base: string): Weighed {
 
 function imagesOf(html: string, base: string): string[] {
   const images = new Set<string>();
+  // a copy: a part of a string keeps the whole of it in memory
   for (const [, src] of html.matchAll(/\ssrc="([^"]+)"/g))
-    // a copy: a part of a string keeps the whole of it in memory
     if (src!.startsWith(`${base}images/`)) images.add(Buffer.from(src!.slice(base.length)).toString());
   return [...images].sort();
 }
