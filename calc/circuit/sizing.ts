@@ -130,9 +130,9 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
     const solver = prepare(sizer.netlist, like);
     like = sizer.netlist;
     const swept = sweep(solver, { ...both, races: 'none' });
-    sizer.learn(swept);
     // Only electronic loads draw more from less voltage.
-    if (sizer.isElectronic) sizer.learn(sweep(solver, { ...sizing, supplyVariants: [lowest] }));
+    if (sizer.isElectronic) sizer.learn(swept, sweep(solver, { ...sizing, supplyVariants: [lowest] }));
+    else sizer.learn(swept);
     if (round < MOST_ROUNDS && sizer.hasOpen && sizer.grow()) continue;
     const table = known?.racing === false ? swept.table() : truthTable(solver, { ...both, races: 'last' });
     return {
@@ -205,16 +205,17 @@ class Sizer {
     return this.netlist.elements.some((each) => each.kind === 'load' && each.model === 'constant-power');
   }
 
-  /** Takes in what a sweep shows: the largest currents so far, and the ways they go. */
-  learn(swept: Sweep): void {
-    const { solver, lowestA, highestA } = swept;
-    for (let k = 0; k < solver.branches.length; k++) {
-      const { id } = solver.branches[k]!;
-      const currentA = Math.max(highestA[k]!, -lowestA[k]!);
-      // Rounding must not make a size grow that another run would not.
-      if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
+  /** Takes in what sweeps show: the largest currents so far, and the ways they go in the last of them. */
+  learn(...sweeps: readonly [...Sweep[], Sweep]): void {
+    for (const { solver, lowestA, highestA } of sweeps) {
+      for (let k = 0; k < solver.branches.length; k++) {
+        const { id } = solver.branches[k]!;
+        const currentA = Math.max(highestA[k]!, -lowestA[k]!);
+        // Rounding must not make a size grow that another run would not.
+        if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
+      }
     }
-    this.share(swept);
+    this.share(sweeps.at(-1)!);
   }
 
   /** One round: size everything open anew; false where nothing grew. */
