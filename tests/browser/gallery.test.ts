@@ -169,6 +169,8 @@ describe('the gallery', () => {
     expect(await says('closed')).toMatch(/^Hold 2 closed: .*R\. Fitter and S\. Checker.*12 mA\s+Open it again$/s);
     expect(await says('moved')).toContain('Fuse to relay was 3 m, now 4 m. Check again and sign again.');
     expect(await says('passed')).toMatch(/^Hold 2 passed: .*passed without its checks: Customer waits/s);
+    const signs = (id: string) => page.locator(`#case-hold-${id} .hh .when-passed:visible`).count();
+    expect([await signs('closed'), await signs('passed'), await signs('moved')]).toEqual([0, 1, 0]);
     expect(await says('again')).toContain('Lamp moved to the other side');
     const moved = page.locator('#case-hold-moved');
     await moved.getByLabel('Checker').fill('S. Checker');

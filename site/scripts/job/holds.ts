@@ -130,7 +130,9 @@ function joinHold(hold: HTMLElement, deeds: HoldDeeds): (job: Job, state: LineSt
     const stop = hold.closest<HTMLElement>('.stn')!;
     // a hold point inside a station stands in a stop of its own
     stop.classList.toggle('open', !closed);
-    find('[data-hold-word]').textContent = signature?.override === undefined ? ' closed' : ' passed';
+    const passed = closed && signature?.override !== undefined;
+    hold.toggleAttribute('data-passed', passed);
+    find('[data-hold-word]').textContent = passed ? ' passed' : ' closed';
     reopen.hidden = !closed;
     state.textContent = closed
       ? closedWords(job, each, hold)
