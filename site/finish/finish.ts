@@ -42,7 +42,10 @@ export class Finishing {
   async finish(dir: string): Promise<void> {
     const finished = new Promise<void>((done) => this.#thread.once('message', () => done()));
     this.#tell({ kind: 'finish', dir });
-    await Promise.race([finished, this.#failed]);
+    const gone = this.#ended.then(() => {
+      throw new Error('The thread that finishes the site ended before it was done');
+    });
+    await Promise.race([finished, this.#failed, gone]);
   }
 
   /** Ends the thread and the search tool's process, whatever became of the pages. */

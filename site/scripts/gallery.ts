@@ -88,7 +88,7 @@ for (const root of document.querySelectorAll<HTMLElement>('[data-in-job]')) begi
 async function showGroups(): Promise<void> {
   const groups = [...document.querySelectorAll<HTMLElement>('.later')];
   const show = (group: HTMLElement) => group.classList.remove('later');
-  const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const named = document.getElementById(location.hash.slice(1));
   const last = groups.findIndex((group) => group.contains(named));
   groups.slice(0, last + 1).forEach(show);
   if (last >= 0) named?.scrollIntoView();
