@@ -1,8 +1,8 @@
 import { cpSync, existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Finishing } from '../finish/finish.ts';
+import { watchPages } from '../finish/page-watch.ts';
 import { releaseMemory } from '../finish/release.ts';
-import { takeRendered } from '../finish/rendered.ts';
 import { checkContent, count } from './check-content.ts';
 import { MARKER, type Options, PROJECT } from './options.ts';
 import { buildBeside } from './swap.ts';
@@ -29,14 +29,14 @@ export async function buildSite(options: Options): Promise<number> {
   let finishing: Finishing | undefined;
   try {
     const pagesFrom = performance.now();
-    finishing = new Finishing({ language: checked.workshop.shop.language, base: options.base });
-    takeRendered(finishing.take);
+    finishing = new Finishing({ dir: beside.site, language: checked.workshop.shop.language, base: options.base });
+    watchPages(finishing.watch);
     await buildPages(options, beside.site, beside.cache);
     const pictures = join(options.content, 'images');
     if (existsSync(pictures)) cpSync(pictures, join(beside.site, 'images'), { recursive: true });
     const pages = countPages(beside.site);
     const searchFrom = performance.now();
-    const finished = finishing.finish(beside.site);
+    const finished = finishing.finish();
     // The search tool's process needs most when it writes, so this thread gives back what it can while the other does too.
     releaseMemory();
     await finished;
@@ -52,7 +52,7 @@ export async function buildSite(options: Options): Promise<number> {
     console.error(`Not built: ${options.out} is as it was`);
     return 1;
   } finally {
-    takeRendered(undefined);
+    watchPages(undefined);
     await finishing?.close();
     for (const signal of signals) process.off(signal, stop);
     beside.clear();

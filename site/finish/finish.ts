@@ -1,23 +1,25 @@
 import { Worker } from 'node:worker_threads';
-import type { PageTaker } from './rendered.ts';
+import type { PageWatch } from './page-watch.ts';
 
-/** What the finishing thread is told, in this order: pages that begin and are done, then once to finish; last to close. */
+/** What the finishing thread is told, in this order: pages that begin and are drawn, then once to finish; last to close. */
 export type Told =
   | { kind: 'begin'; path: string }
   /** `nth` counts the pages that began. */
-  | { kind: 'done'; nth: number; page: Uint8Array<ArrayBuffer> | undefined }
-  | { kind: 'finish'; dir: string }
+  | { kind: 'drawn'; nth: number }
+  | { kind: 'finish' }
   | { kind: 'close' };
 
 /** What the thread is started with. */
 export interface Start {
+  /** Folder that the site is built into. */
+  dir: string;
   language: string;
   base: string;
 }
 
 /**
- * What is made of the pages once they are drawn: the search's index and the list for reading offline. Each page goes to a
- * thread of its own as soon as it is done and is read there while the next is drawn.
+ * What is made of the pages once they are drawn: the search's index and the list for reading offline. A thread of its own
+ * reads each page while the next is drawn.
  */
 export class Finishing {
   readonly #thread: Worker;
@@ -32,16 +34,16 @@ export class Finishing {
     this.#ended = new Promise((done) => this.#thread.once('exit', () => done()));
   }
 
-  readonly take: PageTaker = (path) => {
+  readonly watch: PageWatch = (path) => {
     const nth = this.#began++;
     this.#tell({ kind: 'begin', path });
-    return (page) => this.#thread.postMessage({ kind: 'done', nth, page } satisfies Told, page ? [page.buffer] : []);
+    return () => this.#tell({ kind: 'drawn', nth });
   };
 
-  /** Writes what is left to write into a built site. Throws what went wrong with any page until now. */
-  async finish(dir: string): Promise<void> {
+  /** Writes what is left to write into the site, all of whose files are there. Throws what went wrong until now. */
+  async finish(): Promise<void> {
     const finished = new Promise<void>((done) => this.#thread.once('message', () => done()));
-    this.#tell({ kind: 'finish', dir });
+    this.#tell({ kind: 'finish' });
     const gone = this.#ended.then(() => {
       throw new Error('The thread that finishes the site ended before it was done');
     });
