@@ -52,4 +52,22 @@ export function deadLinks(dir: string, base: string): string[] {
   return dead;
 }
 
+const REFERS = /\s(for|aria-labelledby|aria-describedby|aria-controls|popovertarget)="([^"]*)"/g;
+
+/** Parts of a page that share a name, and names that a part refers to and no other part has. */
+export function wrongNames(dir: string): string[] {
+  return pagesIn(dir).flatMap((page) => {
+    const markup = readFileSync(join(dir, page, 'index.html'), 'utf8').replace(/<(script|style)[\s\S]*?<\/\1>/g, '');
+    const names = [...markup.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id!);
+    const known = new Set(names);
+    const twice = names
+      .filter((name, at) => names.indexOf(name) !== at)
+      .map((name) => `${page}: two parts named ${name}`);
+    const missing = [...markup.matchAll(REFERS)].flatMap(([, attribute, ids]) =>
+      ids!.split(' ').flatMap((id) => (known.has(id) ? [] : [`${page}: ${attribute} names ${id}, which is not there`])),
+    );
+    return [...twice, ...missing];
+  });
+}
+
 const unescaped = (text: string): string => text.replace(/&#38;|&amp;/g, '&').replace(/&quot;|&#34;/g, '"');

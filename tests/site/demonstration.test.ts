@@ -2,7 +2,7 @@ import { cpSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { check, problemLine } from '../../site/check/check.ts';
-import { deadLinks, pagesIn } from './built-site.ts';
+import { deadLinks, pagesIn, wrongNames } from './built-site.ts';
 import { ROOT, run, scratchFolder, TINY } from './spawn.ts';
 
 const CONTENT = join(ROOT, 'content');
@@ -32,6 +32,10 @@ describe('the demonstration', () => {
 
   it('has no link to nowhere, down to the parts of pages', () => {
     expect(deadLinks(site, '/')).toEqual([]);
+  });
+
+  it('names each part of a page once, and refers to no part that is not there', () => {
+    expect(wrongNames(site)).toEqual([]);
   });
 });
 
