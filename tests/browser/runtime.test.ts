@@ -213,10 +213,12 @@ describe('a change', () => {
     const wire = page.locator('.v[data-props*="W2.lengthM"]').first();
     await wire.scrollIntoViewIfNeeded();
     const was = await wire.locator('[data-out="value"]').textContent();
-    await page.evaluate(() => {
+    await page.evaluate(async () => {
       const field = document.querySelector<HTMLInputElement>('#job-feedRunM-in')!;
       field.value = '9';
       field.dispatchEvent(new Event('change'));
+      // marks come with the frame after the numbers
+      for (let frame = 0; frame < 2; frame++) await new Promise((done) => requestAnimationFrame(done));
     });
     expect(await wire.locator('s').textContent()).toBe(was);
     expect(await wire.getAttribute('class')).toContain('was');
