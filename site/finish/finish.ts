@@ -3,8 +3,8 @@ import type { PageWatch } from './page-watch.ts';
 
 /** What the finishing thread is told, in this order: pages that begin and are drawn, then once to finish; last to close. */
 export type Told =
-  | { kind: 'begin'; path: string }
   /** `nth` counts the pages that began. */
+  | { kind: 'begin'; nth: number; path: string }
   | { kind: 'drawn'; nth: number }
   | { kind: 'finish' }
   | { kind: 'close' };
@@ -36,7 +36,7 @@ export class Finishing {
 
   readonly watch: PageWatch = (path) => {
     const nth = this.#began++;
-    this.#tell({ kind: 'begin', path });
+    this.#tell({ kind: 'begin', nth, path });
     return () => this.#tell({ kind: 'drawn', nth });
   };
 

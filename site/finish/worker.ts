@@ -19,10 +19,8 @@ interface Page {
 }
 /** Pages that began and are not drawn, by their count. */
 const begun = new Map<number, Page>();
-let count = 0;
-/** Pages that are drawn and not read: the last ones, which may not stand in their files yet, and others that did not. */
+/** Pages that are drawn and not read. The last ones are left alone: they may not stand in their files yet. */
 const drawn: Page[] = [];
-const late: Page[] = [];
 const LAST = 32;
 
 /** The file that a page of this address is written to. */
@@ -40,8 +38,7 @@ async function take(told: Told): Promise<void> {
   switch (told.kind) {
     case 'begin': {
       const file = fileOf(told.path);
-      if (file.endsWith('.html')) begun.set(count, { file, index: index.begin(file) });
-      count++;
+      if (file.endsWith('.html')) begun.set(told.nth, { file, index: index.begin(file) });
       return;
     }
     case 'drawn': {
@@ -51,11 +48,11 @@ async function take(told: Told): Promise<void> {
       drawn.push(page);
       if (drawn.length <= LAST) return;
       const next = drawn.shift()!;
-      if (!read(next)) late.push(next);
+      if (!read(next)) drawn.push(next);
       return;
     }
     case 'finish':
-      for (const page of [...late, ...drawn]) {
+      for (const page of drawn) {
         if (read(page)) continue;
         if (existsSync(join(dir, page.file)))
           throw new Error(`${page.file}: no ${END} in it, so the search cannot read it`);
