@@ -59,6 +59,8 @@ export interface JobContext {
  */
 export interface Study {
   figures: Readonly<Record<string, number | null>>;
+  /** One of `figures`; undefined where the circuit has no such number. */
+  figure(path: string): number | null | undefined;
   reasons: Readonly<Record<string, string>>;
   findings: readonly Finding[];
   /** What each fuse must do, by id; `fixedA` where the author chose the rating. */

@@ -3,23 +3,28 @@ import type { ShopDefaults, Study } from './context.ts';
 
 /** What a page shows of a proven circuit, by the names a guide uses. */
 export function studyFrom(proof: Proof): Study {
-  const figures: Record<string, number | null> = {};
-  for (const [id, own] of Object.entries(proof.figures)) {
-    for (const [name, value] of Object.entries(own)) figures[`${id}.${name}`] = Number.isFinite(value) ? value : null;
-  }
   // where nothing fits, the size that stands in for it must not be read as an answer
   const reasons: Record<string, string> = {};
   for (const { rule, parts } of proof.findings) {
     const figure = rule === 'no-fuse-fits' ? 'ratingA' : rule === 'no-wire-fits' ? 'areaMm2' : undefined;
     if (figure === undefined) continue;
-    for (const part of parts) {
-      figures[`${part}.${figure}`] = null;
-      reasons[`${part}.${figure}`] = figure === 'ratingA' ? 'no fuse fits' : 'no wire fits';
-    }
+    for (const part of parts) reasons[`${part}.${figure}`] = figure === 'ratingA' ? 'no fuse fits' : 'no wire fits';
   }
+  const figure = (path: string): number | null | undefined => {
+    const dot = path.lastIndexOf('.');
+    const value = proof.figures[path.slice(0, dot)]?.[path.slice(dot + 1)];
+    return value === undefined || (Number.isFinite(value) && !(path in reasons)) ? value : null;
+  };
   const choices = Object.entries(proof.choices);
   return {
-    figures,
+    figure,
+    // a page asks for a few at every step; all of them are for lists
+    get figures() {
+      const paths = Object.entries(proof.figures).flatMap(([id, own]) =>
+        Object.keys(own).map((name) => `${id}.${name}`),
+      );
+      return Object.fromEntries(paths.map((path) => [path, figure(path)!]));
+    },
     reasons,
     findings: proof.findings,
     fuses: Object.fromEntries(

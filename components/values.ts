@@ -141,7 +141,7 @@ export function resolveValue(path: string, job: JobContext): Resolved {
   if (phrase === undefined) throw new RangeError(`value "${path}": the circuit has no such number`);
   const label = id === 'supply' ? capital(phrase) : `${partTitle(circuit, id)} ${phrase}`;
   const kind = kindOfName(figure);
-  const worked = study?.figures[path];
+  const worked = study?.figure(path);
   const written = authored(circuit, id, figure);
   const named = typeof written === 'string' ? circuit.values[written] : undefined;
   if (named !== undefined && typeof written === 'string') {

@@ -1,6 +1,6 @@
 /** Reads a netlist into branches and numbered nodes, refusing what cannot be meant. */
 import { type Armature, type Branch, kindOf } from './elements/index.ts';
-import { CHASSIS, type Netlist, type Node } from './model.ts';
+import { CHASSIS, type Element, type Netlist, type Node } from './model.ts';
 import { layOut, sameWiring, type Wiring } from './wiring.ts';
 
 export interface Compiled {
@@ -20,6 +20,39 @@ export function list(names: readonly string[]): string {
   return names.length > 12 ? `${names.slice(0, 12).join(', ')} … (${names.length})` : names.join(', ');
 }
 
+/** What one element brings. */
+interface Read {
+  branches: readonly Branch[];
+  /** Its nodes but the chassis. */
+  nodes: readonly Node[];
+  armature: Armature | undefined;
+  onFromV: number | undefined;
+}
+const readBefore = new WeakMap<Element, Read>();
+
+/** Checks an element and reads it, once: sizing puts a few others into a netlist and leaves the rest. */
+function readElement(element: Element): Read {
+  const before = readBefore.get(element);
+  if (before !== undefined) return before;
+  const kind = kindOf(element);
+  kind.check(element);
+  const nodes: Node[] = [];
+  for (const [name, node] of Object.entries(kind.terminals(element))) {
+    if (typeof node !== 'string' || node === '') {
+      throw new TypeError(`${element.id}: unexpected node ${String(node)} at terminal ${name}, expected a name`);
+    }
+    if (node !== CHASSIS) nodes.push(node);
+  }
+  const read = {
+    branches: kind.branches(element),
+    nodes,
+    armature: kind.armature?.(element),
+    onFromV: kind.onFromV?.(element),
+  };
+  readBefore.set(element, read);
+  return read;
+}
+
 /** `like` is a netlist compiled before: where it is wired alike, what hangs on the wiring is taken over. */
 export function compile(netlist: Netlist, like?: Netlist): Compiled {
   const branches: Branch[] = [];
@@ -28,23 +61,15 @@ export function compile(netlist: Netlist, like?: Netlist): Compiled {
   const onFromV = new Map<string, number>();
   const nodeNames = new Set<Node>();
   for (const element of netlist.elements) {
-    const kind = kindOf(element);
-    kind.check(element);
-    for (const [name, node] of Object.entries(kind.terminals(element))) {
-      if (typeof node !== 'string' || node === '') {
-        throw new TypeError(`${element.id}: unexpected node ${String(node)} at terminal ${name}, expected a name`);
-      }
-      if (node !== CHASSIS) nodeNames.add(node);
-    }
-    for (const branch of kind.branches(element)) {
+    const read = readElement(element);
+    for (const node of read.nodes) nodeNames.add(node);
+    for (const branch of read.branches) {
       if (index.has(branch.id)) throw new RangeError(`${netlist.id}: two elements are called ${branch.id}`);
       index.set(branch.id, branches.length);
       branches.push(branch);
     }
-    const armature = kind.armature?.(element);
-    if (armature !== undefined) armatures.push(armature);
-    const threshold = kind.onFromV?.(element);
-    if (threshold !== undefined) onFromV.set(element.id, threshold);
+    if (read.armature !== undefined) armatures.push(read.armature);
+    if (read.onFromV !== undefined) onFromV.set(element.id, read.onFromV);
   }
   const known = like === undefined ? undefined : compiledOf.get(like);
   const isKnown =

@@ -77,18 +77,34 @@ export interface Conditions {
   engineSpace: boolean;
 }
 
-/** Limits once worked out. Emptied when a job value that moves through many numbers has filled it. */
-const knownLimits = new Map<string, number>();
-const MOST_KNOWN = 2000;
+/** Limits once worked out, by conditions. Emptied when a job value that moves through many numbers has filled it. */
+const knownLimits = new Map<string, Map<number, number>>();
+const MOST_KNOWN = 200;
+
+/** As `limitOf`, for many sizes of wire laid alike. */
+export function limitsOf(laying: Conditions): (areaMm2: number) => number {
+  const { insulationC, ambientC, bundled, engineSpace } = laying;
+  const key = `${insulationC} ${ambientC} ${bundled} ${engineSpace}`;
+  let known = knownLimits.get(key);
+  if (known === undefined) {
+    if (knownLimits.size >= MOST_KNOWN) knownLimits.clear();
+    known = new Map();
+    knownLimits.set(key, known);
+  }
+  const bySize = known;
+  return (areaMm2) => {
+    let limitA = bySize.get(areaMm2);
+    if (limitA === undefined) {
+      limitA = wireLimit({ areaMm2, ...laying }).limitA;
+      bySize.set(areaMm2, limitA);
+    }
+    return limitA;
+  };
+}
 
 /** Current that a wire may carry as it is laid, and the largest fuse it may stand behind [A]. */
 export function limitOf(areaMm2: number, laying: Conditions): number {
-  const { insulationC, ambientC, bundled, engineSpace } = laying;
-  const key = `${areaMm2} ${insulationC} ${ambientC} ${bundled} ${engineSpace}`;
-  const limitA = knownLimits.get(key) ?? wireLimit({ areaMm2, ...laying }).limitA;
-  if (knownLimits.size >= MOST_KNOWN) knownLimits.clear();
-  knownLimits.set(key, limitA);
-  return limitA;
+  return limitsOf(laying)(areaMm2);
 }
 
 /** Heat conditions of a wire as `wireLimit` wants them. */

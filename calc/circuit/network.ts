@@ -333,6 +333,19 @@ export class Network {
     return currentA === 0 ? 0 : this.sign[branch]! * currentA;
   }
 
+  /** Current through every branch, a to b [A]: branches in series share one. */
+  currents(variant: Variant, at: Point): Float64Array {
+    const currentA = new Float64Array(this.sign.length);
+    for (let chain = 0; chain < this.far; chain++) {
+      const isCut = variant.cut?.chain === chain;
+      const throughA = this.flowA(variant, chain, at);
+      if (throughA === 0 && !isCut) continue;
+      for (const { branch, sign } of this.chains[chain]!.links)
+        currentA[branch] = isCut ? this.currentA(variant, branch, at) : sign * throughA;
+    }
+    return currentA;
+  }
+
   /** Voltage across a branch that is no switch and no diode [V]: from its current, or all there is where it is open. */
   dropV(variant: Variant, branch: number, at: Point, level: Uint8Array): number {
     const s = this.stretchOf(variant, branch);

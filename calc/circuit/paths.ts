@@ -142,14 +142,15 @@ export class Paths {
 
   private both(a: Node, b: Node, way: Omit<Edge, 'from' | 'to'>): void {
     if (a === b) return;
-    for (const [from, to] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      const list = this.edges.get(from);
-      if (list) list.push({ from, to, ...way });
-      else this.edges.set(from, [{ from, to, ...way }]);
-    }
+    const { element, id, literal, ohm } = way;
+    this.oneWay({ from: a, to: b, element, id, literal, ohm });
+    this.oneWay({ from: b, to: a, element, id, literal, ohm });
+  }
+
+  private oneWay(edge: Edge): void {
+    const list = this.edges.get(edge.from);
+    if (list) list.push(edge);
+    else this.edges.set(edge.from, [edge]);
   }
 
   private literal(name: string, on: boolean): Literal {
@@ -192,6 +193,33 @@ const covers = (a: Path, b: Path): boolean =>
   a.start === b.start &&
   a.smallestA >= b.smallestA &&
   a.literals.every((literal) => b.literals.includes(literal));
+
+const pathsKept = new WeakMap<Netlist, Paths>();
+/** The conducting ways of a netlist, laid out once. */
+export function pathsOf(netlist: Netlist): Paths {
+  let paths = pathsKept.get(netlist);
+  if (paths === undefined) {
+    paths = new Paths(netlist);
+    pathsKept.set(netlist, paths);
+  }
+  return paths;
+}
+
+const fedKept = new WeakMap<Netlist, Map<Node, Path[]>>();
+/** Every way from a source's positive through conductors and fuses, over any positions of switches and relays; looked for once. */
+export function fedOf(netlist: Netlist): Map<Node, Path[]> {
+  let fed = fedKept.get(netlist);
+  if (fed === undefined) {
+    const starts = sourceStarts(netlist);
+    fed = pathsOf(netlist).search({ starts, through: isConductor, ends: returnNodes(netlist), by: 'ohm' });
+    fedKept.set(netlist, fed);
+  }
+  return fed;
+}
+
+/** Where ways out of the sources begin. */
+export const sourceStarts = (netlist: Netlist): { node: Node; start: string; ohm: number }[] =>
+  netlist.elements.flatMap((each) => (each.kind === 'source' ? [{ node: each.p, start: each.id, ohm: each.ohm }] : []));
 
 /** Nodes at which a way out of a source comes to its end: chassis and the other side of every source. */
 export function returnNodes(netlist: Netlist): Set<Node> {

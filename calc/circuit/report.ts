@@ -37,9 +37,9 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     if (index < solver.inputCount) solution.inputs[id] = energised;
     else solution.energised[id] = frames.every((frame) => (frame.level[index] === 1) === energised) ? energised : null;
   }
+  const currents = solver.currents(variant, first);
   for (const [index, branch] of solver.branches.entries()) {
-    const currentA = solver.currentA(variant, index, first);
-    solution.currentA[branch.id] = branch.emfV === undefined || currentA === 0 ? currentA : -currentA;
+    solution.currentA[branch.id] = currents[index]!;
     if (branch.emfV !== undefined) solution.sourceV[branch.id] = solver.acrossV(index, first);
   }
   for (const load of solver.loads) {

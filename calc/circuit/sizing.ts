@@ -4,8 +4,18 @@ import { type GaugeOptions, gaugeFor } from '../gauge.ts';
 import { STOCKED_FUSES_A } from '../tables/workshop.ts';
 import { type CurrentPath, CurrentPaths, type Peaks } from './current-paths.ts';
 import type { Circuit, Element, FusePart, Netlist } from './model.ts';
-import { conditionsOf, limitOf, netlistOf, type Origin, type Sizes, supplyVolts, USUAL, wireOhm } from './netlist.ts';
-import { isConductor, Paths, returnNodes } from './paths.ts';
+import {
+  type Conditions,
+  conditionsOf,
+  limitsOf,
+  netlistOf,
+  type Origin,
+  type Sizes,
+  supplyVolts,
+  USUAL,
+  wireOhm,
+} from './netlist.ts';
+import { fedOf, returnNodes } from './paths.ts';
 import { isLoad } from './problems.ts';
 import { numberOf, type Values, valuesOf } from './quantities.ts';
 import { prepare, type Solver } from './solve.ts';
@@ -122,14 +132,16 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
   };
   let like = known?.netlist;
   if (sizer.hasOpen) {
-    sizer.learn(sweep(prepare(sizer.netlist, like), { ...sizing, supplyVariants: [charging] }));
+    // At every supply at which something draws most: the first sizes are then mostly the last ones.
+    const first = sizer.isElectronic ? [charging, lowest] : [charging];
+    sizer.learn(sweep(prepare(sizer.netlist, like), { ...sizing, supplyVariants: first }));
     like = sizer.netlist;
     sizer.grow();
   }
   for (let round = 0; ; round++) {
     const solver = prepare(sizer.netlist, like);
     like = sizer.netlist;
-    const swept = sweep(solver, { ...both, races: 'none' });
+    const swept = sweep(solver, { ...both, races: 'none', keep: true });
     // Only electronic loads draw more from less voltage.
     if (sizer.isElectronic) sizer.learn(swept, sweep(solver, { ...sizing, supplyVariants: [lowest] }));
     else sizer.learn(swept);
@@ -156,6 +168,14 @@ interface Consumer {
   isLoad: boolean;
 }
 
+/** What a wire has to do; `fuseA` where a fuse stands ahead of it or behind it. */
+interface Need {
+  currentA: number;
+  lengthM: number;
+  allowedDropFraction: number;
+  fuseA: number | undefined;
+}
+
 /** What a wire or fuse has behind it. */
 interface Reach {
   /** Largest of the smallest fuses over all ways to a wire [A]; infinite where one way has none. */
@@ -177,10 +197,14 @@ class Sizer {
   private readonly autoFuses: string[];
   private readonly autoWires: string[];
   private readonly sizesMm2: readonly number[];
+  /** How each wire of the circuit is laid, and what it may carry so, by size. */
+  private readonly laid = new Map<string, { conditions: Conditions; limitA: (areaMm2: number) => number }>();
   private readonly sizes: Sizes = { ratingA: {}, areaMm2: {} };
   private readonly maxA = new Map<string, number>();
-  /** Most demanding metres of copper per volt of budget, by wire. */
-  private demands = new Map<string, { lengthM: number; budgetV: number }>();
+  /** The ways that current was seen to take to each consumer. */
+  private ways: readonly { consumer: Consumer; path: CurrentPath }[] = [];
+  /** Most demanding metres of copper per volt of budget, by wire; absent until asked for with what was learned last. */
+  private demands: Map<string, { lengthM: number; budgetV: number }> | undefined;
   private inrush = new Map<string, { inrushA: number; inrushMs: number }>();
   private reached: { netlist: Netlist; reach: Reach } | undefined;
 
@@ -194,6 +218,10 @@ class Sizer {
     this.hasOpen = this.autoFuses.length + this.autoWires.length > 0;
     const sizes = stock.wiresMm2 ?? METRIC_SIZES_MM2.filter((size) => size >= LEAST_MM2);
     this.sizesMm2 = [...sizes].sort((a, b) => a - b);
+    for (const [id, wire] of Object.entries(circuit.wires)) {
+      const conditions = conditionsOf(wire, values);
+      this.laid.set(id, { conditions, limitA: limitsOf(conditions) });
+    }
     // The first solution takes what is not known yet as if it were not there: no drop, hence the most current.
     ({ netlist: this.netlist, origin: this.origin } = netlistOf(circuit, values, {
       ratingA: Object.fromEntries(this.autoFuses.map((id) => [id, 100])),
@@ -215,7 +243,10 @@ class Sizer {
         if (currentA > (this.maxA.get(id) ?? 0) * (1 + 1e-9)) this.maxA.set(id, currentA);
       }
     }
-    this.share(sweeps.at(-1)!);
+    const last = sweeps.at(-1)!;
+    this.ways = this.pathsOf(last);
+    this.demands = undefined;
+    this.inrush = this.inrushes(last);
   }
 
   /** One round: size everything open anew; false where nothing grew. */
@@ -228,10 +259,13 @@ class Sizer {
     };
     const before = this.reach();
     for (const id of this.autoFuses) rate(id, this.fuse(id, before, 'to be sized').ratingA);
+    // What a fuse takes of a drop budget hangs on its rating: wires are sized for the fuse that is there.
     if (grew) this.resize();
+    this.demands = undefined;
     const reach = this.reach();
     for (const id of this.autoWires) {
-      const { areaMm2 } = this.wire(id, reach);
+      const need = this.needOf(id, reach);
+      const areaMm2 = this.sizesMm2.find((size) => this.serves(id, need, size)) ?? this.sizesMm2.at(-1)!;
       if (areaMm2 <= (this.sizes.areaMm2[id] ?? 0)) continue;
       this.sizes.areaMm2[id] = areaMm2;
       grew = true;
@@ -262,8 +296,8 @@ class Sizer {
       const choice = this.wire(id, reach);
       choices[id] = choice;
       if (wire.areaMm2 !== 'auto') continue;
-      choice.areaMm2 = this.sizes.areaMm2[id]!;
-      if (this.serves(choice.question, this.sizesMm2.at(-1)!)) continue;
+      // Sizes only grow: where the thickest there is serves, what was grown to serves too.
+      if (this.serves(id, this.needOf(id, reach), this.sizesMm2.at(-1)!)) continue;
       const answer = gaugeFor(choice.question);
       if (!answer.found) refused(id, 'wire', answer);
     }
@@ -281,18 +315,17 @@ class Sizer {
       }
       const areaMm2 = element.kind === 'wire' ? this.sizes.areaMm2[element.id] : undefined;
       if (element.kind !== 'wire' || areaMm2 === undefined) return element;
-      const limitA = limitOf(areaMm2, conditionsOf(this.circuit.wires[element.id]!, this.values));
+      const limitA = this.laid.get(element.id)!.limitA(areaMm2);
       return { ...element, areaMm2, limitA, ohm: wireOhm(areaMm2, element.lengthM) };
     });
     this.netlist = { ...this.netlist, elements };
   }
 
-  /** Shares every consumer's drop budget along its copper, and adds up inrush behind each fuse. */
-  private share(swept: Sweep): void {
+  /** Shares every consumer's drop budget along its copper. */
+  private share(): Map<string, { lengthM: number; budgetV: number }> {
     const elements = new Map(this.netlist.elements.map((each) => [each.id, each]));
     const demands = new Map<string, { lengthM: number; budgetV: number }>();
-    const fuseLoads = new Map<string, Set<string>>();
-    for (const { consumer, path } of this.pathsOf(swept)) {
+    for (const { consumer, path } of this.ways) {
       const budgetV = consumer.dropFraction * this.circuit.systemV;
       let fixedV = 0;
       let autoM = 0;
@@ -307,7 +340,6 @@ class Sizer {
         else if (element.kind === 'relay') fixedV += currentA * element.contactOhm;
         // What a resistor or diode takes is meant, and no wire could win it back.
         else if ('ohm' in element && (element.kind !== 'resistor' || element.joint)) fixedV += currentA * element.ohm;
-        if (element.kind === 'fuse' && consumer.isLoad) note(fuseLoads, id, consumer.id);
       }
       for (const wire of wires) {
         const isAuto = this.isAuto(wire.id);
@@ -322,8 +354,7 @@ class Sizer {
         }
       }
     }
-    this.demands = demands;
-    this.inrush = new Map([...fuseLoads].map(([fuse, loads]) => [fuse, this.inrushOf(loads, swept)]));
+    return demands;
   }
 
   /** Ways that the current of each consumer takes, each once, over all states. */
@@ -361,6 +392,16 @@ class Sizer {
     });
   }
 
+  /** Inrush behind each fuse. */
+  private inrushes(swept: Sweep): Map<string, { inrushA: number; inrushMs: number }> {
+    const loads = new Map<string, Set<string>>();
+    for (const { consumer, path } of this.ways) {
+      if (!consumer.isLoad) continue;
+      for (const id of path.elements) if (this.circuit.parts[id]?.kind === 'fuse') note(loads, id, consumer.id);
+    }
+    return new Map([...loads].map(([fuse, behind]) => [fuse, this.inrushOf(behind, swept)]));
+  }
+
   /** First current of the loads that come on together, at its worst. */
   private inrushOf(loads: ReadonlySet<string>, { solver, states }: Sweep): { inrushA: number; inrushMs: number } {
     const figures = [...loads].map((id) => {
@@ -391,10 +432,7 @@ class Sizer {
 
   private findReach(): Reach {
     const returns = returnNodes(this.netlist);
-    const starts = this.netlist.elements.flatMap((each) =>
-      each.kind === 'source' ? [{ node: each.p, start: each.id, ohm: each.ohm }] : [],
-    );
-    const fed = new Paths(this.netlist).search({ starts, through: isConductor, ends: returns, by: 'ohm' });
+    const fed = fedOf(this.netlist);
     const reach: Reach = { exposureA: new Map(), behind: new Map(), feedsA: new Map() };
     const fuses = this.netlist.elements.filter((each) => each.kind === 'fuse');
     for (const wire of this.netlist.elements) {
@@ -419,11 +457,10 @@ class Sizer {
     const part = this.circuit.parts[id] as FusePart;
     const behind = (reach.behind.get(id) ?? []).map((wireId) => {
       const wire = this.netlist.elements.find((each) => each.kind === 'wire' && each.id === wireId);
-      const laid = this.circuit.wires[wireId];
       const limitA = wire?.kind === 'wire' ? wire.limitA : 0;
       // A wire that is still to be sized stops nothing but what even the thickest could not stand behind.
-      const open = wires === 'to be sized' && laid !== undefined && this.isAuto(wireId);
-      const most = open ? limitOf(this.sizesMm2.at(-1)!, conditionsOf(laid, this.values)) : limitA;
+      const open = wires === 'to be sized' && this.isAuto(wireId);
+      const most = open ? this.laid.get(wireId)!.limitA(this.sizesMm2.at(-1)!) : limitA;
       return { name: this.wireName(wireId), limitA: most };
     });
     const strip = part.form === 'strip';
@@ -453,37 +490,42 @@ class Sizer {
   }
 
   private wire(id: string, reach: Reach): WireChoice {
-    const wire = this.circuit.wires[id]!;
-    const demand = this.demands.get(id);
-    const own = { lengthM: numberOf(wire.lengthM, this.values), budgetV: COIL_DROP_FRACTION * this.circuit.systemV };
-    const { lengthM, budgetV } = demand ?? own;
-    const exposureA = reach.exposureA.get(id);
-    const fuseA = exposureA !== undefined && Number.isFinite(exposureA) ? exposureA : reach.feedsA.get(id);
+    const { currentA, lengthM, allowedDropFraction, fuseA } = this.needOf(id, reach);
+    const { areaMm2 } = this.circuit.wires[id]!;
     const question: WireChoice['question'] = {
-      currentA: Math.max(this.maxA.get(id) ?? 0, LEAST_A),
+      currentA,
       lengthM,
       systemV: this.circuit.systemV,
-      allowedDropFraction: Math.min(0.5, Math.max(0.001, budgetV / this.circuit.systemV)),
+      allowedDropFraction,
       conductorC: USUAL.copperC,
       ...(fuseA === undefined ? {} : { minFuseA: fuseA }),
-      ...conditionsOf(wire, this.values),
+      ...this.laid.get(id)!.conditions,
       sizesMm2: this.sizesMm2,
-      ...(wire.areaMm2 === 'auto' ? {} : { fixedMm2: numberOf(wire.areaMm2, this.values) }),
+      ...(areaMm2 === 'auto' ? {} : { fixedMm2: numberOf(areaMm2, this.values) }),
     };
-    if (question.fixedMm2 !== undefined) return { kind: 'wire', question, areaMm2: question.fixedMm2 };
-    const areaMm2 = this.sizesMm2.find((size) => this.serves(question, size)) ?? this.sizesMm2.at(-1)!;
-    return { kind: 'wire', question, areaMm2 };
+    return { kind: 'wire', question, areaMm2: question.fixedMm2 ?? this.sizes.areaMm2[id]! };
   }
 
-  /** What `gaugeFor` asks of a size, without the working it shows: sizes are tried by the thousand here. */
-  private serves(question: GaugeOptions, areaMm2: number): boolean {
-    const { currentA, lengthM, systemV, allowedDropFraction = USUAL.dropFraction, minFuseA = 0 } = question;
-    const { insulationC = USUAL.insulationC, ambientC = USUAL.ambientC, bundled = 1, engineSpace = false } = question;
+  /** What a wire has to do: its current, its share of a drop, and the fuse it stands behind. */
+  private needOf(id: string, reach: Reach): Need {
+    const demand = (this.demands ??= this.share()).get(id);
+    const budgetV = demand?.budgetV ?? COIL_DROP_FRACTION * this.circuit.systemV;
+    const exposureA = reach.exposureA.get(id);
+    return {
+      currentA: Math.max(this.maxA.get(id) ?? 0, LEAST_A),
+      lengthM: demand?.lengthM ?? numberOf(this.circuit.wires[id]!.lengthM, this.values),
+      allowedDropFraction: Math.min(0.5, Math.max(0.001, budgetV / this.circuit.systemV)),
+      fuseA: exposureA !== undefined && Number.isFinite(exposureA) ? exposureA : reach.feedsA.get(id),
+    };
+  }
+
+  /** What `gaugeFor` asks of a size, without the working it shows: sizes are tried by the hundred here. */
+  private serves(id: string, { currentA, lengthM, allowedDropFraction, fuseA = 0 }: Need, areaMm2: number): boolean {
     const slack = 1 + 1e-9;
     const dropV = currentA * wireOhm(areaMm2, lengthM);
-    if (dropV > allowedDropFraction * systemV * slack) return false;
-    const limitA = limitOf(areaMm2, { insulationC, ambientC, bundled, engineSpace }) * slack;
-    return currentA <= limitA && minFuseA <= limitA;
+    if (dropV > allowedDropFraction * this.circuit.systemV * slack) return false;
+    const limitA = this.laid.get(id)!.limitA(areaMm2) * slack;
+    return currentA <= limitA && fuseA <= limitA;
   }
 
   private isAuto(wire: string): boolean {

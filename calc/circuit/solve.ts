@@ -87,6 +87,8 @@ export interface Solver {
   point(variant: Variant, level: Uint8Array, like?: Point): Point;
   /** As `point`, but kept, and with the voltage of every node. */
   frame(variant: Variant, level: Uint8Array): Frame;
+  /** Keeps `present`, which was solved for these positions, as a frame. */
+  keep(variant: Variant, level: Uint8Array): void;
   /**
    * Move relays, all at once, until they rest: `level` then says where, and nothing is returned. If they never rest, the
    * positions they run through come back. `at` is `point` or `frame`, `like` is handed on to it.
@@ -98,6 +100,8 @@ export interface Solver {
     like?: Point,
   ): Uint8Array[] | undefined;
   currentA(variant: Variant, branch: number, at: Point): number;
+  /** Currents of all branches, by number; what a source delivers counts as positive. */
+  currents(variant: Variant, at: Point): Float64Array;
   /** Branches in series have one chain, and one current. */
   chainOf(branch: number): number;
   /** Size of a chain's current, of the larger part where a short cuts it. */
@@ -144,6 +148,7 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     const { id, closedBy: by } = branches[branch]!;
     return by !== undefined && 'relay' in by ? inputCount + relayNumber(by.relay) : inputNumber(id, by!.input);
   });
+  const sources = [...branches.keys()].filter((k) => branches[k]!.emfV !== undefined);
   const from = branches.map((branch) => placeOf(branch.a));
   const to = branches.map((branch) => placeOf(branch.b));
 
@@ -190,7 +195,12 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     const key = keyOf(level);
     const known = variant.memo.get(key);
     if (known !== undefined) return known;
-    const { conductance, insideV, next } = network.point(variant, level);
+    network.point(variant, level);
+    return keep(variant, level, key);
+  }
+
+  function keep(variant: Variant, level: Uint8Array, key = keyOf(level)): Frame {
+    const { conductance, insideV, next } = network.present;
     const { voltageV, part } = everywhere(network, variant, level);
     const flowA = new Float64Array(network.far);
     for (let c = 0; c < network.far; c++) flowA[c] = network.flowA(variant, c, network.present);
@@ -272,7 +282,13 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     present: network.present,
     point,
     frame,
+    keep,
     settle,
+    currents(variant, at) {
+      const currentA = network.currents(variant, at);
+      for (const k of sources) if (currentA[k] !== 0) currentA[k] = -currentA[k]!;
+      return currentA;
+    },
     currentA: (variant, branch, at) => network.currentA(variant, branch, at),
     chainOf: (branch) => network.chainOf[branch]!,
     worstA: (variant, chain, at) => network.worstA(variant, chain, at),

@@ -25,8 +25,11 @@ export interface Sweep {
   table(): TruthTable;
 }
 
-/** Every state of a truth table in which the relays rest. */
-export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
+/**
+ * Every state of a truth table in which the relays rest.
+ * @param keep for a sweep whose table will be asked for: its states are kept as they are solved
+ */
+export function sweep(solver: Solver, options: TruthTableOptions & { keep?: boolean }): Sweep {
   const { branches, loads, present } = solver;
   const states: SweptState[] = [];
   const lowestA = new Float64Array(branches.length).fill(Number.POSITIVE_INFINITY);
@@ -36,11 +39,9 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
     const { variant, level, cycle } = place;
     places.push(place);
     if (cycle !== undefined) return;
-    const currentA = new Float64Array(branches.length);
+    const currentA = solver.currents(variant, present);
     for (let k = 0; k < currentA.length; k++) {
-      const through = solver.currentA(variant, k, present);
-      const now = branches[k]!.emfV === undefined || through === 0 ? through : -through;
-      currentA[k] = now;
+      const now = currentA[k]!;
       if (now < lowestA[k]!) lowestA[k] = now;
       if (now > highestA[k]!) highestA[k] = now;
     }
@@ -48,6 +49,7 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
     for (const { branch, onFromV } of loads)
       if (isOn(solver.dropV(variant, branch, present, level), currentA[branch]!, onFromV)) on.add(branch);
     states.push({ currentA, on });
+    if (options.keep) solver.keep(variant, level);
   });
   return { solver, states, lowestA, highestA, table: () => tableOf(solver, places, found) };
 }

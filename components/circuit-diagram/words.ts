@@ -45,8 +45,8 @@ export function inWords(circuit: Circuit, look: Looked, job: JobContext): View[]
       }),
     ),
     ...Object.entries(circuit.wires).map(([id, wire]) => {
-      const size = say(job.study!.figures[`${id}.areaMm2`], 'area', job.units);
-      const length = say(job.study!.figures[`${id}.lengthM`], 'length', job.units);
+      const size = say(job.study!.figure(`${id}.areaMm2`), 'area', job.units);
+      const length = say(job.study!.figure(`${id}.lengthM`), 'length', job.units);
       const hot = look.hot.includes(id) ? ', overheats' : '';
       return row(id, wire.label, `${size}, ${length}${hot}`, {
         amps: current(look.solution.currentA[id] ?? 0, job),
@@ -125,7 +125,7 @@ function partState(circuit: Circuit, id: string, look: Looked, job: JobContext):
       return part.kind === 'feed' ? (made ? 'live' : 'off') : made ? 'closed' : 'open';
     }
     case 'fuse':
-      return `${look.blown.includes(id) ? 'blown' : 'whole'}, ${say(job.study!.figures[`${id}.ratingA`], 'current', job.units)}`;
+      return `${look.blown.includes(id) ? 'blown' : 'whole'}, ${say(job.study!.figure(`${id}.ratingA`), 'current', job.units)}`;
     case 'diode':
       return a > LIVE_A ? 'passes' : 'blocks';
     case 'battery':

@@ -17,9 +17,13 @@ export const inrushOverContact: Rule = {
   check(look) {
     const { written } = look;
     if (written === undefined) return [];
-    const first = Object.values(written.circuit.parts).some((part) => 'inrushA' in part && part.inrushA !== undefined);
-    if (!first) return [];
+    const allA = Object.values(written.circuit.parts).reduce(
+      (sum, part) => sum + numberOf(('inrushA' in part ? part.inrushA : undefined) ?? 0, written.values),
+      0,
+    );
     return ratedContacts(look).flatMap(({ id, maxA }): Draft[] => {
+      // Most contacts would stand all loads at once.
+      if (allA <= MAKING_MULTIPLE * maxA) return [];
       const worst = look.worst(
         (state) =>
           behind(look, state, id).reduce((sum, { part }) => sum + numberOf(part.inrushA ?? 0, written.values), 0),

@@ -1,4 +1,5 @@
 import type { Element } from '../model.ts';
+import { sourceStarts } from '../paths.ts';
 import { type Draft, type Example, type FailingExample, type Look, list, type Rule } from './rule.ts';
 import { sketch } from './sketch.ts';
 
@@ -35,7 +36,7 @@ export const parallelThrows: Rule = {
 /** Sources that reach a throw over some combination, but not through this relay. */
 function sourcesAt(look: Look, relay: Element, node: string): string[] {
   const found = look.paths.search({
-    starts: look.sourceStarts(),
+    starts: sourceStarts(look.netlist),
     through: (edge) => edge.element !== relay,
     ends: look.returns,
     by: 'ohm',

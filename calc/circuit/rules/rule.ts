@@ -2,7 +2,7 @@ import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
 import { CurrentPaths, type Peaks, peakCurrents } from '../current-paths.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
 import type { Origin, Sizes } from '../netlist.ts';
-import { type Edge, isConductor, type Path, Paths, returnNodes } from '../paths.ts';
+import { type Edge, fedOf, isConductor, type Path, type Paths, pathsOf, returnNodes, sourceStarts } from '../paths.ts';
 import type { Values } from '../quantities.ts';
 
 /** What the customer wants of one state or step. */
@@ -94,12 +94,11 @@ export class Look {
   readonly states: readonly Solution[];
   readonly written: Written | undefined;
   readonly element = new Map<string, Element>();
+  private readonly kinds = new Map<Element['kind'], Element[]>();
   private made: {
     peaks?: Peaks;
-    paths?: Paths;
     ways?: CurrentPaths;
     unfused?: Unfused[];
-    fed?: Map<string, Path[]>;
     ends?: Set<string>;
   } = {};
 
@@ -111,12 +110,17 @@ export class Look {
     for (const element of context.netlist.elements) this.element.set(element.id, element);
   }
 
-  of<K extends Element['kind']>(kind: K): Extract<Element, { kind: K }>[] {
-    return this.netlist.elements.filter((each): each is Extract<Element, { kind: K }> => each.kind === kind);
+  of<K extends Element['kind']>(kind: K): readonly Extract<Element, { kind: K }>[] {
+    let found = this.kinds.get(kind);
+    if (found === undefined) {
+      found = this.netlist.elements.filter((each) => each.kind === kind);
+      this.kinds.set(kind, found);
+    }
+    return found as Extract<Element, { kind: K }>[];
   }
 
   get paths(): Paths {
-    return (this.made.paths ??= new Paths(this.netlist));
+    return pathsOf(this.netlist);
   }
 
   /** Follows currents in solved states. */
@@ -146,16 +150,7 @@ export class Look {
 
   /** Every way from a source's positive through conductors and fuses, over any positions of switches and relays. */
   get fed(): Map<string, Path[]> {
-    return (this.made.fed ??= this.paths.search({
-      starts: this.sourceStarts(),
-      through: isConductor,
-      ends: this.returns,
-      by: 'ohm',
-    }));
-  }
-
-  sourceStarts(): { node: string; start: string; ohm: number }[] {
-    return this.of('source').map(({ p, id, ohm }) => ({ node: p, start: id, ohm }));
+    return fedOf(this.netlist);
   }
 
   /** Chassis and the other side of every source. */
@@ -189,7 +184,7 @@ export class Look {
 
   /** Nodes that a source's positive can reach without crossing a load or a coil; resistors may be crossed. */
   reached(without?: Element): ReadonlySet<string> {
-    const search = { starts: this.sourceStarts(), ends: this.returns, by: 'ohm' } as const;
+    const search = { starts: sourceStarts(this.netlist), ends: this.returns, by: 'ohm' } as const;
     return new Set(this.paths.search({ ...search, through: (edge) => edge.element !== without }).keys());
   }
 

@@ -19,6 +19,18 @@ export interface ShortCurrent {
  * without a fuse are the matter of another rule.
  */
 export function shortCurrents(look: Look): ShortCurrent[] {
+  let found = known.get(look);
+  if (found === undefined) {
+    found = shortCurrentsOf(look);
+    known.set(look, found);
+  }
+  return found;
+}
+
+/** Several rules ask. */
+const known = new WeakMap<Look, ShortCurrent[]>();
+
+function shortCurrentsOf(look: Look): ShortCurrent[] {
   return look.of('wire').flatMap((wire) => {
     const ways = [wire.a, wire.b].flatMap((node) => (look.isReturn(node) ? [] : (look.fed.get(node) ?? [])));
     if (ways.some((way) => way.lastFuse === undefined)) return [];
