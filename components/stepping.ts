@@ -23,10 +23,17 @@ export function stepFrom(value: number, by: number, { kind, min, max, step }: St
     return clamp(fromUnit(next, kind, 'awg'));
   }
   const shown = toUnit(value, kind, unit);
-  const size = roundStep(Math.abs(toUnit(step ?? 1, kind, unit) - toUnit(0, kind, unit)));
+  const size = stepShown({ kind, step }, units);
   // to the next mark of the scale, so that 6.23 steps to 6.3 and not to 6.33
   const marks = by > 0 ? Math.floor(shown / size + 1e-9) : Math.ceil(shown / size - 1e-9);
   return clamp(fromUnit(tidy((marks + by) * size), kind, unit));
+}
+
+/** One step in the unit shown; wire in AWG goes from size to size. */
+export function stepShown({ kind, step }: Stepped, units: UnitChoice): number {
+  const unit = unitOf(kind, units);
+  if (unit === 'awg') return 1;
+  return roundStep(Math.abs(toUnit(step ?? 1, kind, unit) - toUnit(0, kind, unit)));
 }
 
 /** The nearest of 1, 2 and 5 times a power of ten; a step that is one already stays. */

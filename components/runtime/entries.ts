@@ -18,6 +18,8 @@ export interface Entry {
   fault: ReadonlySignal<string | undefined>;
   /** Told when it was stepped, which way. */
   stepped?(by: number): void;
+  /** Told what stands in the field while it is being typed; nothing where the next key replaces it. */
+  typing?(text: string): void;
   /** Told when typed text is refused and when that is over. */
   refused(message: string | undefined): void;
 }
@@ -123,6 +125,7 @@ export function joinEntries(
         if (reading === undefined) return; // settled meanwhile
         reading = undefined;
         const message = read(input);
+        entry.typing?.(input.value);
         if (message === undefined) refuse(undefined);
         else timer = window.setTimeout(() => refuse(message), PATIENCE_MS);
       };
@@ -134,6 +137,7 @@ export function joinEntries(
       };
       // whoever is still typing goes on in his own text
       if (early.delete(input)) (input === document.activeElement ? typing : settle)();
+      input.addEventListener('focus', () => entry.typing?.(''));
       input.addEventListener('input', typing);
       input.addEventListener('change', settle);
       input.addEventListener('blur', () => input.dataset['typing'] !== undefined && settle());

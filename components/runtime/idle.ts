@@ -6,9 +6,7 @@ export function idleWork(): (pieces: readonly (() => void)[]) => void {
   let asked = false;
   const ask = (): void => {
     asked = true;
-    // not every browser tells when it is idle
-    if ('requestIdleCallback' in window) window.requestIdleCallback(next);
-    else setTimeout(next, 50);
+    whenIdle(next);
   };
   const next = (): void => {
     asked = false;
@@ -25,4 +23,12 @@ export function idleWork(): (pieces: readonly (() => void)[]) => void {
     waiting = pieces;
     if (!asked && pieces.length > 0) ask();
   };
+}
+
+/** Behind everything a reader does. Not every browser has a queue for that; its idle turns come late and far apart. */
+function whenIdle(work: () => void): void {
+  const { scheduler } = window as { scheduler?: { postTask?(work: () => void, how: { priority: string }): unknown } };
+  if (scheduler?.postTask !== undefined) void scheduler.postTask(work, { priority: 'background' });
+  else if ('requestIdleCallback' in window) window.requestIdleCallback(work);
+  else setTimeout(work, 50);
 }

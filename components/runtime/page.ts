@@ -38,6 +38,8 @@ export interface Page {
   set(values: Readonly<Record<string, number>>): string[];
   /** Values that may be set next, likeliest first: what follows from them is worked out while the page rests. */
   foresee(next: readonly Readonly<Record<string, number>>[]): void;
+  /** Whether that is so quick that keys may come meanwhile. */
+  readonly foreseesQuickly: boolean;
   /** Called with what a model would get if such values were set. */
   onForeseen(listen: (job: JobContext) => void): void;
   /** All defaults but these, as a link or a job has them. */
@@ -167,6 +169,9 @@ export function createPage(data: PageData, studyOf: StudyOf): Page {
           return [() => void worked.of(set), shown];
         }),
       );
+    },
+    get foreseesQuickly() {
+      return worked.quick;
     },
     onForeseen: (listen) => void foreseen.push(listen),
     apply(kept) {

@@ -7,6 +7,8 @@ export interface KeptStudies {
   of(values: Values): Study | null;
   /** Whether one more costs so little that it may be worked out unasked. */
   readonly light: boolean;
+  /** Whether one more is done before a key that comes meanwhile would be felt to wait. */
+  readonly quick: boolean;
 }
 
 /** Studies that are kept, both ways from every number of a long guide; fewer of a circuit with many states. */
@@ -14,6 +16,7 @@ const MOST_KEPT = 32;
 const MOST_STATES = 8192;
 /** Longer than this an idle page is not held up [ms]. The first one, not yet compiled, takes several times the others. */
 const LIGHT_MS = 300;
+const QUICK_MS = 50;
 
 export function keptStudies(
   work: (values: Values, after: Study | null) => Study | null,
@@ -42,6 +45,9 @@ export function keptStudies(
     },
     get light() {
       return tookMs <= LIGHT_MS && most === MOST_KEPT;
+    },
+    get quick() {
+      return tookMs <= QUICK_MS && most === MOST_KEPT;
     },
   };
 }

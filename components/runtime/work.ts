@@ -5,6 +5,7 @@ import { faultOf, faultsOf } from '../faults.ts';
 import { loadModel } from '../models.ts';
 import { inWords, show } from '../show.ts';
 import { stepFrom } from '../stepping.ts';
+import { nextTyped } from '../typing-ahead.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 import { layApart } from './apart.ts';
 import { bind } from './bind.ts';
@@ -72,15 +73,15 @@ export async function work(data: PageData): Promise<Page> {
   document.documentElement.dataset['live'] = '';
   const main = document.querySelector('main');
   if (main !== null) layApart(main);
-  foreseeSteps(page, entries);
+  foreseeChanges(page, entries);
   return page;
 }
 
 /**
  * The next step of a number is worked out while the page rests: once of every number, then, after each step, of the one
- * stepped and of those in sight.
+ * stepped and of those in sight. While a number is being typed, what the next keys may make of it is.
  */
-function foreseeSteps(page: Page, entries: ReadonlyMap<string, Entry>): void {
+function foreseeChanges(page: Page, entries: ReadonlyMap<string, Entry>): void {
   const steps = (name: string, by: readonly number[]): Record<string, number>[] => {
     const { field, value } = entries.get(name)!;
     return by.map((each) => ({ [name]: stepFrom(value.peek() as number, each, field, page.units.peek()) }));
@@ -88,7 +89,10 @@ function foreseeSteps(page: Page, entries: ReadonlyMap<string, Entry>): void {
   const inSight = new Set<Element>();
   const ofThoseInSight = () => [...inSight].flatMap((input) => steps((input as HTMLElement).dataset['in']!, BOTH_WAYS));
   let others = [...entries.keys()];
-  const foresee = () => page.foresee([...ofThoseInSight(), ...others.flatMap((name) => steps(name, BOTH_WAYS))]);
+  // what the reader has under his hand comes first, whatever comes into sight meanwhile
+  let atHand: readonly Record<string, number>[] = [];
+  const foresee = () =>
+    page.foresee([...atHand, ...ofThoseInSight(), ...others.flatMap((name) => steps(name, BOTH_WAYS))]);
   const sight = new IntersectionObserver((seen) => {
     for (const { target, isIntersecting } of seen) {
       if (isIntersecting) inSight.add(target);
@@ -101,7 +105,14 @@ function foreseeSteps(page: Page, entries: ReadonlyMap<string, Entry>): void {
     // whoever steps once mostly steps again
     entry.stepped = (by) => {
       others = [];
-      page.foresee([...steps(name, [by, -by]), ...ofThoseInSight()]);
+      atHand = steps(name, [by, -by]);
+      foresee();
+    };
+    entry.typing = (text) => {
+      if (!page.foreseesQuickly) return;
+      others = [];
+      atHand = nextTyped(text, entry.field, page.units.peek()).map((value) => ({ [name]: value }));
+      foresee();
     };
   }
   foresee(); // where no number with a stepper stands, none comes into sight

@@ -237,15 +237,16 @@ describe('a change', () => {
   });
 });
 
-describe('a step that was foreseen', () => {
-  it('says the same as a page opened with that value', async () => {
-    const numbers = (page: Page) =>
-      page.evaluate(() =>
-        [...document.querySelectorAll('main [data-out]')].map((each) => {
-          const struck = each.querySelector(':scope > s')?.textContent?.length ?? 0;
-          return `${each.getAttribute('data-out')}: ${(each.textContent ?? '').slice(struck)}`;
-        }),
-      );
+describe('a change that was foreseen', () => {
+  const numbers = (page: Page) =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('main [data-out]')].map((each) => {
+        const struck = each.querySelector(':scope > s')?.textContent?.length ?? 0;
+        return `${each.getAttribute('data-out')}: ${(each.textContent ?? '').slice(struck)}`;
+      }),
+    );
+
+  it('says the same as a page opened with that value: a step', async () => {
     const { page, context } = await visit(GUIDE);
     await wake(page);
     const up = page.locator('.inst [data-stepper="feedRunM:1"]').first();
@@ -259,6 +260,26 @@ describe('a step that was foreseen', () => {
     await page.goto(there);
     await alive(page);
     expect(await numbers(page)).toEqual(stepped);
+    await context.close();
+  });
+
+  it('says the same as a page opened with that value: a number typed key by key', async () => {
+    const { page, context } = await visit(GUIDE);
+    await wake(page);
+    const field = page.locator('.inst [data-in="feedRunM"]').first();
+    await field.focus();
+    await page.keyboard.press('ControlOrMeta+a');
+    for (const key of '4.7') {
+      await page.waitForTimeout(500); // idle: the next keys are worked out
+      await page.keyboard.type(key);
+    }
+    await page.waitForFunction(() => location.hash.includes('feedRunM=4.7'));
+    const typed = await numbers(page);
+    const there = page.url();
+    await page.goto('about:blank');
+    await page.goto(there);
+    await alive(page);
+    expect(await numbers(page)).toEqual(typed);
     await context.close();
   });
 });

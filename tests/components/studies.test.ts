@@ -62,10 +62,13 @@ describe('studies that are kept', () => {
       () => clock,
     );
     kept.of({ m: 1 });
-    expect(kept.light).toBe(true);
-    takes = 400;
+    expect([kept.light, kept.quick]).toEqual([true, true]);
+    takes = 80;
     kept.of({ m: 2 });
-    expect(kept.light).toBe(false);
+    expect([kept.light, kept.quick]).toEqual([true, false]);
+    takes = 400;
+    kept.of({ m: 3 });
+    expect([kept.light, kept.quick]).toEqual([false, false]);
   });
 
   it('keep nothing of what threw', () => {
