@@ -283,8 +283,9 @@ function wirePage(page: Page): void {
   }
   document.addEventListener('click', (event) => {
     const opener = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-open]') : null;
+    if (opener === null) return;
     const drawer = document.querySelector<HTMLElement>('[data-drawer]');
-    if (opener === null || drawer === null) return;
+    if (drawer === null) return;
     event.preventDefault(); // its address is for readers without a script
     if (!drawer.matches(':popover-open')) drawer.showPopover();
     const input = drawer.querySelector<HTMLInputElement>(`[data-in="${CSS.escape(opener.dataset['open']!)}"]`);
