@@ -10,6 +10,8 @@ export interface Compiled {
   wiring: Wiring;
   /** Number of a branch by id; throws for an unknown one. */
   branchOf(id: string): number;
+  /** The same, undefined for an unknown one. */
+  numberOf(id: string): number | undefined;
   /** Place of a node in `nodes`, -1 for the chassis; throws for an unknown one. */
   placeOf(node: Node): number;
 }
@@ -90,6 +92,7 @@ export function compile(netlist: Netlist, like?: Netlist): Compiled {
     armatures,
     loads: [...onFromV].map(([id, volts]) => ({ id, branch: index.get(id)!, onFromV: volts, wanted: wanted.has(id) })),
     wiring,
+    numberOf: (id) => index.get(id),
     branchOf(id) {
       const found = index.get(id);
       if (found === undefined) {

@@ -1,11 +1,13 @@
 import type { Coverage } from './coverage.ts';
-import { CurrentPaths, type Peaks } from './current-paths.ts';
+import type { Peaks } from './current-paths.ts';
 import { type FaultStudy, singleFaults } from './faults.ts';
 import { type Condition, evaluate, parseCondition } from './intent.ts';
+import { LoadWays } from './load-ways.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, SignOff, Solution } from './model.ts';
 import { type Origin, type Sizes, supplyVolts } from './netlist.ts';
 import { type CircuitProblem, circuitProblems, isLoad } from './problems.ts';
 import { numberOf, type Values, valuesOf } from './quantities.ts';
+import { currentOf } from './report.ts';
 import { checkRules } from './rules/index.ts';
 import type { Wanted } from './rules/rule.ts';
 import { type Sizing, type Stock, solveSized } from './sizing.ts';
@@ -240,7 +242,7 @@ function drawMa(circuit: Circuit, values: Values, netlist: Netlist): (state: Sol
     isLoad(part) && part.standbyMa !== undefined ? [{ id, standbyMa: numberOf(part.standbyMa, values) }] : [],
   );
   return (state) => {
-    const fromBatteriesA = sources.reduce((sum, id) => sum + Math.max(0, state.currentA[id] ?? 0), 0);
+    const fromBatteriesA = sources.reduce((sum, id) => sum + Math.max(0, currentOf(state, id) ?? 0), 0);
     const asleep = sleepers.filter(({ id }) => state.on[id] !== true);
     return fromBatteriesA * 1000 + asleep.reduce((sum, each) => sum + each.standbyMa, 0);
   };
@@ -306,7 +308,7 @@ function figuresOf(
   // What a part was sized for is the current a guide speaks of: the lowest supply counts, where electronics take most.
   const sizedForA = (id: string) => Math.max(most(id), choices[id]?.question.currentA ?? 0);
   const figures: Figures = {};
-  const paths = new CurrentPaths(netlist);
+  const paths = new LoadWays(netlist);
   for (const element of netlist.elements) {
     const { id } = element;
     switch (element.kind) {
@@ -348,7 +350,7 @@ function figuresOf(
   }
   const sources = netlist.elements.filter((each) => each.kind === 'source');
   const fromBatteries = (state: Solution) =>
-    sources.reduce((sum, each) => sum + Math.max(0, state.currentA[each.id] ?? 0), 0);
+    sources.reduce((sum, each) => sum + Math.max(0, currentOf(state, each.id) ?? 0), 0);
   figures['supply'] = {
     restingV: numberOf(circuit.supply.restingV, values),
     chargingV: numberOf(circuit.supply.chargingV, values),
@@ -365,7 +367,7 @@ function figuresOf(
 function loadFigures(
   load: Extract<Element, { kind: 'load' }>,
   solutions: readonly Solution[],
-  paths: CurrentPaths,
+  paths: LoadWays,
   circuit: Circuit,
 ): Record<string, number> {
   const figures = { currentA: 0, powerW: 0 };
@@ -373,12 +375,12 @@ function loadFigures(
   let dropV = 0;
   for (const state of solutions) {
     if (state.on[load.id] !== true) continue;
-    const currentA = state.currentA[load.id] ?? 0;
+    const currentA = currentOf(state, load.id) ?? 0;
     const volts = Math.abs(Number(state.loadV[load.id]));
     figures.currentA = Math.max(figures.currentA, Math.abs(currentA));
     figures.powerW = Math.max(figures.powerW, Math.abs(currentA) * volts);
     lowestV = Math.min(lowestV, volts);
-    const { source } = paths.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA });
+    const { source } = paths.follow(state, load);
     if (source !== undefined) dropV = Math.max(dropV, state.sourceV[source]! - volts);
   }
   if (!Number.isFinite(lowestV)) return { ...figures, voltageV: 0, dropV: 0, dropFraction: 0 };

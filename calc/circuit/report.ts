@@ -10,10 +10,12 @@ import type { Frame, Solver, Variant } from './solve.ts';
 export function report(solver: Solver, variant: Variant, level: Uint8Array, cycle: Uint8Array[] | undefined): Solution {
   const frames = (cycle ?? [level]).map((positions) => solver.frame(variant, positions));
   const first = frames[0]!;
+  const currents = solver.currents(variant, first);
   let nodeV: Record<Node, number> | undefined;
+  let currentA: Record<string, number> | undefined;
   let islands: Node[][] | undefined;
   let floating: Node[] | undefined;
-  // A proof asks thousands of states for currents, and few for the voltage of every node.
+  // A proof asks thousands of states for a current or two, and few for the names of all, or for the voltage of every node.
   const solution: Solution = {
     inputs: {},
     settles: cycle === undefined,
@@ -21,7 +23,9 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     get nodeV() {
       return (nodeV ??= voltagesOf(solver, first));
     },
-    currentA: { ...blankOf(solver).currentA },
+    get currentA() {
+      return (currentA ??= currentsOf(solver, currents));
+    },
     sourceV: {},
     loadV: {},
     on: {},
@@ -37,11 +41,7 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     if (index < solver.inputCount) solution.inputs[id] = energised;
     else solution.energised[id] = frames.every((frame) => (frame.level[index] === 1) === energised) ? energised : null;
   }
-  const currents = solver.currents(variant, first);
-  for (const [index, branch] of solver.branches.entries()) {
-    solution.currentA[branch.id] = currents[index]!;
-    if (branch.emfV !== undefined) solution.sourceV[branch.id] = solver.acrossV(index, first);
-  }
+  for (const index of solver.sources) solution.sourceV[solver.branches[index]!.id] = solver.acrossV(index, first);
   for (const load of solver.loads) {
     const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
     const on = across.map((voltageV, n) =>
@@ -51,7 +51,26 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
   }
   if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
+  bareOf.set(solution, { solver, currents });
   return solution;
+}
+
+/** Currents of a solution as the solver left them, by number of the branch. */
+interface Bare {
+  solver: Solver;
+  currents: Float64Array;
+}
+const bareOf = new WeakMap<Solution, Bare>();
+
+/** The currents behind a solution by number of the branch; undefined for one that no solver made. */
+export const bareCurrents = (state: Solution): Bare | undefined => bareOf.get(state);
+
+/** One of `currentA` [A], without the names of the others; undefined for what the circuit does not have. */
+export function currentOf(state: Solution, id: string): number | undefined {
+  const bare = bareOf.get(state);
+  if (bare === undefined) return state.currentA[id];
+  const branch = bare.solver.numberOf(id);
+  return branch === undefined ? undefined : bare.currents[branch];
 }
 
 interface Blank {
@@ -73,6 +92,12 @@ function blankOf(solver: Solver): Blank {
     blanks.set(solver.nodes, blank);
   }
   return blank;
+}
+
+function currentsOf(solver: Solver, currents: Float64Array): Record<string, number> {
+  const currentA = { ...blankOf(solver).currentA };
+  for (const [index, { id }] of solver.branches.entries()) currentA[id] = currents[index]!;
+  return currentA;
 }
 
 function voltagesOf(solver: Solver, { voltageV }: Frame): Record<Node, number> {

@@ -72,7 +72,12 @@ export interface Solver {
   /** Steps of arithmetic of one point, roughly: what a state costs. */
   readonly cost: number;
   readonly loads: readonly { id: string; branch: number; onFromV: number; wanted: boolean }[];
+  /** Number of a branch; throws for an unknown one. */
   branchOf(id: string): number;
+  /** The same, undefined for an unknown one. */
+  numberOf(id: string): number | undefined;
+  /** Numbers of the branches that are sources. */
+  readonly sources: readonly number[];
   placeOf(node: Node): number;
   variant(patch?: Patch): Variant;
   /** The sound network with these source voltages; kept. */
@@ -275,6 +280,8 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     cost: network.cost,
     loads,
     branchOf,
+    numberOf: compiled.numberOf,
+    sources,
     placeOf,
     variant,
     atVolts,

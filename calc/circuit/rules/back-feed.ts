@@ -22,6 +22,7 @@ function intoSources(look: Look): Draft[] {
     .of('source')
     .filter((source) => !source.chargeable)
     .flatMap((source) => {
+      if ((look.peaks.get(source.id)?.lowestA ?? 0) >= -LEAST_A) return [];
       const states = look.states.filter((state) => state.settles && (state.currentA[source.id] ?? 0) < -LEAST_A);
       const worst = extreme(states, (state) => -(state.currentA[source.id] ?? 0));
       if (worst === undefined) return [];

@@ -1,3 +1,4 @@
+import { currentOf } from '../report.ts';
 import { type Example, type FailingExample, figure, type Rule } from './rule.ts';
 import { sketch } from './sketch.ts';
 
@@ -18,7 +19,7 @@ export const coilInBetween: Rule = {
       if (relay.sensing || relay.dropOutV >= SENSING_FROM * relay.pullInV) return [];
       const voltsIn = (current: number | undefined) => Math.abs(current ?? 0) * relay.coilOhm;
       const worst = look.worst((state) => {
-        const volts = voltsIn(state.currentA[relay.id]);
+        const volts = voltsIn(currentOf(state, relay.id));
         return volts >= relay.dropOutV && volts < relay.pullInV ? volts : 0;
       }, 0);
       if (worst === undefined) return [];

@@ -2,6 +2,7 @@ import { contactNeeded } from '../../contact.ts';
 import { CONTACT_SHARES, type LoadKind } from '../../tables/contacts.ts';
 import type { LoadPart, Solution } from '../model.ts';
 import { isLoad } from '../problems.ts';
+import { currentOf } from '../report.ts';
 import { exampleCircuit, WITH_RELAY } from './example-circuit.ts';
 import { type Draft, type Example, type FailingExample, figure, type Look, list, type Rule } from './rule.ts';
 
@@ -53,14 +54,13 @@ export function ratedContacts(look: Look): { id: string; maxA: number }[] {
 
 /** Loads whose current passes a contact in a state. */
 export function behind(look: Look, state: Solution, contact: string): { part: LoadPart; currentA: number }[] {
-  if (Math.abs(state.currentA[contact] ?? 0) < 1e-6) return [];
+  if (Math.abs(currentOf(state, contact) ?? 0) < 1e-6) return [];
   return look.of('load').flatMap((load) => {
     if (state.on[load.id] !== true) return [];
-    const currentA = state.currentA[load.id] ?? 0;
-    const { elements } = look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA });
+    const { elements } = look.ways.follow(state, load);
     const part = look.written?.circuit.parts[load.id];
     return part !== undefined && isLoad(part) && elements.includes(contact)
-      ? [{ part, currentA: Math.abs(currentA) }]
+      ? [{ part, currentA: Math.abs(currentOf(state, load.id) ?? 0) }]
       : [];
   });
 }

@@ -23,15 +23,8 @@ export const lowVoltageAtLoad: Rule = {
         (state, at) => {
           const ranged = look.context.wanted?.[at]?.rangeV?.[load.id];
           if (state.on[load.id] !== true || ranged !== undefined) return 0;
-          const currentA = state.currentA[load.id] ?? 0;
           const from =
-            sources.length === 1
-              ? sources[0]
-              : sources.find(
-                  ({ id }) =>
-                    id ===
-                    look.ways.follow(state.currentA, { id: load.id, plus: load.a, minus: load.b, currentA }).source,
-                );
+            sources.length === 1 ? sources[0] : sources.find(({ id }) => id === look.ways.follow(state, load).source);
           if (from === undefined) return 0;
           return state.sourceV[from.id]! - Math.abs(Number(state.loadV[load.id]));
         },

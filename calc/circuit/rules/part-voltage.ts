@@ -35,8 +35,7 @@ function coils(look: Look): Draft[] {
   return look.of('relay').flatMap((relay) => {
     // A sensing relay pulls in close to the voltage that it watches.
     const ratedV = relay.pullInV / (relay.sensing ? 1 : PULL_IN_SHARE);
-    const voltsOf = (currentA: number | undefined) => Math.abs(currentA ?? 0) * relay.coilOhm;
-    const worst = look.worst((state) => voltsOf(state.currentA[relay.id]), MOST_OVER_LABEL * ratedV);
+    const worst = look.worstCurrent(relay.id, (MOST_OVER_LABEL * ratedV) / relay.coilOhm);
     if (worst === undefined) return [];
     return [
       {
@@ -44,7 +43,7 @@ function coils(look: Look): Draft[] {
         states: worst.states,
         message:
           `The coil of ${look.name(relay.id)} pulls in at ${figure(relay.pullInV)} V, so it is made for about ` +
-          `${figure(ratedV)} V, and gets ${figure(worst.value)} V ${look.stateWords(worst.state.inputs)}.`,
+          `${figure(ratedV)} V, and gets ${figure(worst.value * relay.coilOhm)} V ${look.stateWords(worst.state.inputs)}.`,
       },
     ];
   });

@@ -1,9 +1,11 @@
 import { STOCKED_FUSES_A } from '../../tables/workshop.ts';
-import { CurrentPaths, type Peaks, peakCurrents } from '../current-paths.ts';
+import { type Peaks, peakCurrents } from '../current-paths.ts';
+import { LoadWays } from '../load-ways.ts';
 import type { Circuit, Element, Finding, InputState, Netlist, Severity, Solution } from '../model.ts';
 import type { Origin, Sizes } from '../netlist.ts';
 import { type Edge, fedOf, isConductor, type Path, type Paths, pathsOf, returnNodes, sourceStarts } from '../paths.ts';
 import type { Values } from '../quantities.ts';
+import { currentOf } from '../report.ts';
 
 /** What the customer wants of one state or step. */
 export interface Wanted {
@@ -97,7 +99,7 @@ export class Look {
   private readonly kinds = new Map<Element['kind'], Element[]>();
   private made: {
     peaks?: Peaks;
-    ways?: CurrentPaths;
+    ways?: LoadWays;
     unfused?: Unfused[];
     ends?: Set<string>;
   } = {};
@@ -123,9 +125,9 @@ export class Look {
     return pathsOf(this.netlist);
   }
 
-  /** Follows currents in solved states. */
-  get ways(): CurrentPaths {
-    return (this.made.ways ??= new CurrentPaths(this.netlist));
+  /** Follows the loads' currents in solved states. */
+  get ways(): LoadWays {
+    return (this.made.ways ??= new LoadWays(this.netlist));
   }
 
   /** Wires that a source reaches without a fuse, with the copper from the source to their far end. */
@@ -217,7 +219,7 @@ export class Look {
   worstCurrent(id: string, limitA: number): ReturnType<Look['worst']> {
     const peak = this.peaks.get(id);
     if (peak === undefined || Math.max(peak.highestA, -peak.lowestA) <= limitA) return undefined;
-    return this.worst((state) => Math.abs(state.currentA[id] ?? 0), limitA);
+    return this.worst((state) => Math.abs(currentOf(state, id) ?? 0), limitA);
   }
 
   /** Least and greatest current of every element over the settled states. */

@@ -47,8 +47,10 @@ function difference(state: Solution, wanted: Wanted | undefined, load: string): 
     on === null || on === undefined ? 'coming and going' : on ? 'on' : 'off';
   const [is, should] = [state.on[load], wanted.on[load]];
   const volts = state.loadV[load];
-  const at = typeof volts === 'number' ? ` (${figure(volts)} V)` : '';
-  if (is !== should) return `is ${words(is)}${at}, wanted ${words(should)},`;
+  if (is !== should) {
+    const at = typeof volts === 'number' ? ` (${figure(volts)} V)` : '';
+    return `is ${words(is)}${at}, wanted ${words(should)},`;
+  }
   const range = wanted.rangeV?.[load];
   if (range === undefined || typeof volts !== 'number') return undefined;
   if (volts >= range[0] && volts <= range[1]) return undefined;
