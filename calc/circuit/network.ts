@@ -7,7 +7,7 @@
 import type { Chain } from './chains.ts';
 import type { Compiled } from './compile.ts';
 import { LEAST_OHM } from './elements/index.ts';
-import { createWorkspace, eliminate, type Plan, substitute, type Workspace } from './matrix.ts';
+import { createWorkspace, eliminate, floatingParts, type Plan, substitute, type Workspace } from './matrix.ts';
 
 /** Tolerance of the diode decision: a conducting diode may carry this much backwards, an open one stand this much above. */
 const LEAST_A = 1e-9;
@@ -358,6 +358,25 @@ export class Network {
       if (this.sound.bend[other] !== PLAIN || !this.conducts(variant, chain, i, level)) return 0;
     }
     return this.sign[branch]! * (this.alongV(variant, s, at) - variant.stretchV[s]!);
+  }
+
+  /**
+   * Voltage across a load or source that is not burnt out, at the point solved last [V]; 0 between two ends that hang on
+   * nothing in common.
+   */
+  acrossV(variant: Variant, branch: number): number {
+    const s = this.stretchOf(variant, branch);
+    const throughA = this.flowA(variant, s, this.present);
+    // adding 0 makes one of -0
+    if (this.sound.bend[branch] === PLAIN)
+      return (this.sign[branch]! * throughA) / variant.siemens[branch]! + variant.offsetV[branch]! + 0;
+    if (throughA === 0) {
+      const part = floatingParts(this.plan, this.work);
+      const partOf = (place: number): number => (place < 0 ? -1 : part[place]!);
+      const chain = this.chainOf[branch]!;
+      if (partOf(this.from[chain]!) !== partOf(this.to[chain]!)) return 0;
+    }
+    return this.alongV(variant, s, this.present) + 0;
   }
 
   /** Whether a link of a chain lets current through at these positions, its diode aside. */

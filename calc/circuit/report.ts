@@ -3,14 +3,31 @@ import { CHASSIS, type Node, type Solution } from './model.ts';
 import { whyItDoesNotSettle } from './settling.ts';
 import type { Frame, Solver, Variant } from './solve.ts';
 
+/** What a state in which the relays rest shows, taken while the solver stands at it. */
+export interface Seen {
+  /** Signed current of each branch [A], by its number. */
+  currentA: Float64Array;
+  /** By place in the solver's lists of sources and loads. */
+  sourceV: readonly number[];
+  loadV: readonly number[];
+  on: readonly boolean[];
+}
+
 /**
  * The solution of the positions that `settle` ended in. Of relays that never rest, node voltages and currents are those
  * of the first position of the cycle; what changes within the cycle is null.
+ *
+ * @param seen of relays that rest, what was taken already
  */
-export function report(solver: Solver, variant: Variant, level: Uint8Array, cycle: Uint8Array[] | undefined): Solution {
-  const frames = (cycle ?? [level]).map((positions) => solver.frame(variant, positions));
-  const first = frames[0]!;
-  const currents = solver.currents(variant, first);
+export function report(
+  solver: Solver,
+  variant: Variant,
+  level: Uint8Array,
+  cycle: Uint8Array[] | undefined,
+  seen: Seen = lookAt(solver, variant, cycle?.[0] ?? level),
+): Solution {
+  const first = cycle?.[0] ?? level;
+  const frame = (): Frame => solver.frame(variant, first);
   let nodeV: Record<Node, number> | undefined;
   let currentA: Record<string, number> | undefined;
   let islands: Node[][] | undefined;
@@ -21,10 +38,10 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
     settles: cycle === undefined,
     energised: {},
     get nodeV() {
-      return (nodeV ??= voltagesOf(solver, first));
+      return (nodeV ??= voltagesOf(solver, frame()));
     },
     get currentA() {
-      return (currentA ??= currentsOf(solver, currents));
+      return (currentA ??= currentsOf(solver, seen.currentA));
     },
     sourceV: {},
     loadV: {},
@@ -33,26 +50,50 @@ export function report(solver: Solver, variant: Variant, level: Uint8Array, cycl
       return (floating ??= this.islands.flat());
     },
     get islands() {
-      return (islands ??= islandsOf(solver, first));
+      return (islands ??= islandsOf(solver, frame()));
     },
   };
   for (const [index, id] of solver.levelIds.entries()) {
-    const energised = first.level[index] === 1;
+    const energised = first[index] === 1;
     if (index < solver.inputCount) solution.inputs[id] = energised;
-    else solution.energised[id] = frames.every((frame) => (frame.level[index] === 1) === energised) ? energised : null;
+    else solution.energised[id] = energised;
   }
-  for (const index of solver.sources) solution.sourceV[solver.branches[index]!.id] = solver.acrossV(index, first);
-  for (const load of solver.loads) {
-    const across = frames.map((frame) => (tied(solver, load.branch, frame) ? solver.acrossV(load.branch, frame) : 0));
-    const on = across.map((voltageV, n) =>
-      isOn(voltageV, solver.currentA(variant, load.branch, frames[n]!), load.onFromV),
-    );
-    solution.loadV[load.id] = cycle === undefined ? across[0]! : [Math.min(...across), Math.max(...across)];
-    solution.on[load.id] = on.every((one) => one === on[0]) ? on[0]! : null;
+  for (const [at, branch] of solver.sources.entries())
+    solution.sourceV[solver.branches[branch]!.id] = seen.sourceV[at]!;
+  for (const [at, { id }] of solver.loads.entries()) {
+    solution.loadV[id] = seen.loadV[at]!;
+    solution.on[id] = seen.on[at]!;
   }
-  if (cycle !== undefined) solution.reason = whyItDoesNotSettle(solver, variant, cycle);
-  bareOf.set(solution, { solver, currents });
+  if (cycle !== undefined) overCycle(solution, solver, variant, cycle);
+  bareOf.set(solution, { solver, currents: seen.currentA });
   return solution;
+}
+
+function lookAt(solver: Solver, variant: Variant, level: Uint8Array): Seen {
+  const frame = solver.frame(variant, level);
+  const currentA = solver.currents(variant, frame);
+  const loadV = solver.loads.map(({ branch }) => (tied(solver, branch, frame) ? solver.acrossV(branch, frame) : 0));
+  return {
+    currentA,
+    sourceV: solver.sources.map((branch) => solver.acrossV(branch, frame)),
+    loadV,
+    on: solver.loads.map(({ branch, onFromV }, at) => isOn(loadV[at]!, currentA[branch]!, onFromV)),
+  };
+}
+
+/** What differs from position to position of relays that never rest. */
+function overCycle(solution: Solution, solver: Solver, variant: Variant, cycle: readonly Uint8Array[]): void {
+  const seen = cycle.map((positions) => lookAt(solver, variant, positions));
+  for (const [index, id] of solver.levelIds.entries()) {
+    if (index >= solver.inputCount && cycle.some((positions) => positions[index] !== cycle[0]![index]))
+      solution.energised[id] = null;
+  }
+  for (const [at, { id }] of solver.loads.entries()) {
+    const across = seen.map(({ loadV }) => loadV[at]!);
+    solution.loadV[id] = [Math.min(...across), Math.max(...across)];
+    if (seen.some(({ on }) => on[at] !== seen[0]!.on[at])) solution.on[id] = null;
+  }
+  solution.reason = whyItDoesNotSettle(solver, variant, cycle);
 }
 
 /** Currents of a solution as the solver left them, by number of the branch. */

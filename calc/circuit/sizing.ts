@@ -141,7 +141,7 @@ export function solveSized(circuit: Circuit, values: Values, stock: Stock, known
   for (let round = 0; ; round++) {
     const solver = prepare(sizer.netlist, like);
     like = sizer.netlist;
-    const swept = sweep(solver, { ...both, races: 'none', keep: true });
+    const swept = sweep(solver, { ...both, races: 'none' });
     // Only electronic loads draw more from less voltage.
     if (sizer.isElectronic) sizer.learn(swept, sweep(solver, { ...sizing, supplyVariants: [lowest] }));
     else sizer.learn(swept);
@@ -408,14 +408,14 @@ class Sizer {
       const part = this.circuit.parts[id];
       const [inrushA, inrushMs] = part && isLoad(part) ? [part.inrushA, part.inrushMs] : [undefined, undefined];
       return {
-        branch: solver.branchOf(id),
+        at: solver.loads.findIndex((load) => load.id === id),
         inrushA: inrushA === undefined ? 0 : numberOf(inrushA, this.values),
         inrushMs: inrushMs === undefined ? 0 : numberOf(inrushMs, this.values),
       };
     });
     let inrushA = 0;
     for (const state of states) {
-      const together = figures.filter(({ branch }) => state.on.has(branch));
+      const together = figures.filter(({ at }) => state.on[at]);
       inrushA = Math.max(
         inrushA,
         together.reduce((sum, each) => sum + each.inrushA, 0),

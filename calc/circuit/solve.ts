@@ -92,8 +92,10 @@ export interface Solver {
   point(variant: Variant, level: Uint8Array, like?: Point): Point;
   /** As `point`, but kept, and with the voltage of every node. */
   frame(variant: Variant, level: Uint8Array): Frame;
-  /** Keeps `present`, which was solved for these positions, as a frame. */
-  keep(variant: Variant, level: Uint8Array): void;
+  /** Voltage across a load or source at `present`, as `report` has it where `loadsWhole`. */
+  presentV(variant: Variant, branch: number, level: Uint8Array): number;
+  /** No load is burnt out. */
+  readonly loadsWhole: boolean;
   /**
    * Move relays, all at once, until they rest: `level` then says where, and nothing is returned. If they never rest, the
    * positions they run through come back. `at` is `point` or `frame`, `like` is handed on to it.
@@ -200,12 +202,7 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     const key = keyOf(level);
     const known = variant.memo.get(key);
     if (known !== undefined) return known;
-    network.point(variant, level);
-    return keep(variant, level, key);
-  }
-
-  function keep(variant: Variant, level: Uint8Array, key = keyOf(level)): Frame {
-    const { conductance, insideV, next } = network.present;
+    const { conductance, insideV, next } = network.point(variant, level);
     const { voltageV, part } = everywhere(network, variant, level);
     const flowA = new Float64Array(network.far);
     for (let c = 0; c < network.far; c++) flowA[c] = network.flowA(variant, c, network.present);
@@ -289,7 +286,11 @@ export function prepare(netlist: Netlist, like?: Netlist): Solver {
     present: network.present,
     point,
     frame,
-    keep,
+    presentV: (variant, branch, level) =>
+      branches[branch]!.ohm === Number.POSITIVE_INFINITY
+        ? network.dropV(variant, branch, network.present, level)
+        : network.acrossV(variant, branch),
+    loadsWhole: loads.every(({ branch }) => branches[branch]!.ohm !== Number.POSITIVE_INFINITY),
     settle,
     currents(variant, at) {
       const currentA = network.currents(variant, at);

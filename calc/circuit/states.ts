@@ -1,7 +1,7 @@
 /** The states a circuit can be in: its truth table, its histories, and where relays race each other. */
 import { type Coverage, combinations, MOST_COMBINATIONS } from './coverage.ts';
 import type { InputState, Netlist, RelayState, Solution } from './model.ts';
-import { report } from './report.ts';
+import { report, type Seen } from './report.ts';
 import { restingPlaces } from './settling.ts';
 import { keyOf, type Solver, solverOf, type Variant } from './solve.ts';
 
@@ -94,16 +94,16 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
   return tableOf(solver, places, found);
 }
 
-/** The truth table of a search that was made. */
+/** The truth table of a search that was made; `seen` where a state was looked at while the solver stood there. */
 export function tableOf(
   solver: Solver,
-  places: readonly Place[],
+  places: readonly (Place & { seen?: Seen })[],
   found: Omit<TruthTable, 'rows' | 'reached'>,
 ): TruthTable {
   const rows: StateRow[] = [];
   const reached: ReachedRow[] = [];
-  for (const { inputs, volts, variant, level, cycle, path } of places) {
-    const solution = report(solver, variant, level, cycle);
+  for (const { inputs, volts, variant, level, cycle, path, seen } of places) {
+    const solution = report(solver, variant, level, cycle, seen);
     const row = { n: rows.length + reached.length, inputs, ...(volts === undefined ? {} : { volts }), solution };
     if (path === undefined) rows.push(row);
     else reached.push({ ...row, path });

@@ -1,23 +1,16 @@
 /**
- * The currents of a circuit's states as bare numbers. Sizing solves a circuit over and over, and asks of each state only
- * what flows: the names that a report puts to a state would cost more than solving it.
+ * A circuit's states as bare numbers. Sizing solves a circuit over and over, and asks of each state only what flows: the
+ * names that a report puts to a state would cost more than solving it.
  */
 import type { Peaks } from './current-paths.ts';
-import { isOn } from './report.ts';
+import { isOn, type Seen } from './report.ts';
 import type { Solver } from './solve.ts';
 import { type Place, type TruthTable, type TruthTableOptions, tableOf, visitStates } from './states.ts';
-
-export interface SweptState {
-  /** Signed current of each branch [A], by its number. */
-  currentA: Float64Array;
-  /** Numbers of the branches of loads that are on. */
-  on: ReadonlySet<number>;
-}
 
 export interface Sweep {
   solver: Solver;
   /** States in which the relays rest. */
-  states: SweptState[];
+  states: Seen[];
   /** Least and greatest current of each branch over those states [A], by its number. */
   lowestA: Float64Array;
   highestA: Float64Array;
@@ -25,31 +18,31 @@ export interface Sweep {
   table(): TruthTable;
 }
 
-/**
- * Every state of a truth table in which the relays rest.
- * @param keep for a sweep whose table will be asked for: its states are kept as they are solved
- */
-export function sweep(solver: Solver, options: TruthTableOptions & { keep?: boolean }): Sweep {
-  const { branches, loads, present } = solver;
-  const states: SweptState[] = [];
+/** Every state of a truth table in which the relays rest. */
+export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
+  const { branches, loads, sources, present } = solver;
+  const states: Seen[] = [];
   const lowestA = new Float64Array(branches.length).fill(Number.POSITIVE_INFINITY);
   const highestA = new Float64Array(branches.length).fill(Number.NEGATIVE_INFINITY);
-  const places: Place[] = [];
+  const places: (Place & { seen?: Seen })[] = [];
   const found = visitStates(solver, options, (place) => {
     const { variant, level, cycle } = place;
-    places.push(place);
-    if (cycle !== undefined) return;
+    if (cycle !== undefined) {
+      places.push(place);
+      return;
+    }
     const currentA = solver.currents(variant, present);
     for (let k = 0; k < currentA.length; k++) {
       const now = currentA[k]!;
       if (now < lowestA[k]!) lowestA[k] = now;
       if (now > highestA[k]!) highestA[k] = now;
     }
-    const on = new Set<number>();
-    for (const { branch, onFromV } of loads)
-      if (isOn(solver.dropV(variant, branch, present, level), currentA[branch]!, onFromV)) on.add(branch);
-    states.push({ currentA, on });
-    if (options.keep) solver.keep(variant, level);
+    const loadV = loads.map(({ branch }) => solver.presentV(variant, branch, level));
+    const on = loads.map(({ branch, onFromV }, at) => isOn(loadV[at]!, currentA[branch]!, onFromV));
+    const seen = { currentA, sourceV: sources.map((branch) => solver.presentV(variant, branch, level)), loadV, on };
+    states.push(seen);
+    // of a burnt-out load the solver does not know at once what it hangs on
+    places.push(solver.loadsWhole ? { ...place, seen } : place);
   });
   return { solver, states, lowestA, highestA, table: () => tableOf(solver, places, found) };
 }

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Element, Netlist } from '../../../calc/circuit/model.ts';
 import { prepare, solveState } from '../../../calc/circuit/solve.ts';
+import { truthTable } from '../../../calc/circuit/states.ts';
+import { sweep } from '../../../calc/circuit/sweep.ts';
 import { contact, diode, lamp, netlist, relay, resistor, source } from './build.ts';
 
 const RUNS = { numRuns: 300 };
@@ -232,3 +234,36 @@ function volt(circuit: Netlist, id: string): number {
   const found = circuit.elements.find((element) => element.id === id);
   return found?.kind === 'source' ? found.volts : 0;
 }
+
+test('states looked at in passing are the states worked out one by one', () => {
+  let settled = 0;
+  fc.assert(
+    fc.property(anything, fc.boolean(), (sound, burns) => {
+      const burnt = (each: Element): Element =>
+        each.kind === 'load' && each.id === 'l0' && burns ? { ...each, ohm: Number.POSITIVE_INFINITY } : each;
+      const circuit = { ...sound, elements: sound.elements.map(burnt) };
+      const plain = truthTable(circuit, { races: 'none' });
+      const swept = sweep(prepare(circuit), { races: 'none' }).table();
+      expect(swept.rows.length).toBe(plain.rows.length);
+      expect(swept.reached.length).toBe(plain.reached.length);
+      for (const [n, { solution: one }] of [...swept.rows, ...swept.reached].entries()) {
+        const other = [...plain.rows, ...plain.reached][n]!.solution;
+        expect([one.inputs, one.energised, one.settles, one.on]).toEqual([
+          other.inputs,
+          other.energised,
+          other.settles,
+          other.on,
+        ]);
+        if (!one.settles) continue;
+        settled++;
+        for (const part of ['loadV', 'sourceV', 'currentA', 'nodeV'] as const) {
+          expect(Object.keys(one[part])).toEqual(Object.keys(other[part]));
+          for (const [id, value] of Object.entries(other[part])) expect(one[part][id]).toBeCloseTo(value as number, 6);
+        }
+        expect(one.islands).toEqual(other.islands);
+      }
+    }),
+    RUNS,
+  );
+  expect(settled).toBeGreaterThan(300);
+});
