@@ -89,8 +89,11 @@ const steppedDecimals = (shown: number, step: number): number => {
 };
 
 /** A minus that is a minus, and no minus before a zero. */
-const sign = (text: string): string => (/^-[0.]*$/.test(text) ? text.slice(1) : text.replace('-', '−'));
+const sign = (text: string): string => {
+  if (!text.startsWith('-')) return text;
+  return /^-[0.]*$/.test(text) ? text.slice(1) : text.replace('-', '−');
+};
 const trim = (value: number, decimals: number): string => {
   const text = value.toFixed(decimals);
-  return sign(decimals === 0 ? text : text.replace(/\.?0+$/, ''));
+  return sign(decimals > 0 && text.endsWith('0') ? text.replace(/\.?0+$/, '') : text);
 };

@@ -246,9 +246,15 @@ export const AWG_NUMBERS: readonly number[] = Array.from({ length: 44 }, (_, ind
 
 /** Kind of a number by the unit at the end of its name, as the whole code base names numbers: `lengthM`, `dropFraction`. */
 export function kindOfName(field: string): Kind {
-  for (const [ending, kind] of ENDINGS) if (field.endsWith(ending)) return kind;
-  return 'ratio';
+  let kind = knownKinds.get(field);
+  if (kind === undefined) {
+    kind = ENDINGS.find(([ending]) => field.endsWith(ending))?.[1] ?? 'ratio';
+    knownKinds.set(field, kind);
+  }
+  return kind;
 }
+/** A page asks for the same few names at every change. */
+const knownKinds = new Map<string, Kind>();
 const ENDINGS: readonly [string, Kind][] = [
   ['OhmPerM', 'ratio'],
   ['APerM', 'currentPerMetre'],

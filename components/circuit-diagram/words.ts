@@ -29,6 +29,7 @@ export function inWords(circuit: Circuit, look: Looked, job: JobContext): View[]
   };
   const parts = Object.entries(circuit.parts).sort(([, a], [, b]) => place(a.kind) - place(b.kind));
   const elements = ownedBy(proof);
+  const terminals = terminalsBy(proof);
   const row = (id: string, label: string | undefined, says: string, ends: View): View => ({
     choose: `part:${id}`,
     current: job.chosen['part'] === id ? 'true' : 'false',
@@ -41,7 +42,7 @@ export function inWords(circuit: Circuit, look: Looked, job: JobContext): View[]
     ...parts.map(([id, part]) =>
       row(id, part.label, partState(circuit, id, look, job), {
         amps: carries(elements.get(id) ?? [], look, job),
-        volts: endsOf(id, look, job, proof),
+        volts: endsOf(id, terminals.get(id) ?? [], look, job, proof),
       }),
     ),
     ...Object.entries(circuit.wires).map(([id, wire]) => {
@@ -64,10 +65,12 @@ const ownerOf = (proof: Proof, id: string) => {
 function ownedBy(proof: Proof): Map<string, Element[]> {
   const owned = new Map<string, Element[]>();
   for (const e of proof.netlist.elements) {
-    const id = ownerOf(proof, e.id);
+    const id = proof.origin.ownerOf[e.id] ?? e.id;
     // a pigtail carries what its load carries, a feed's contact what its fuse does
     if (e.kind === 'wire' && id !== e.id) continue;
-    owned.set(id, [...(owned.get(id) ?? []), e]);
+    const known = owned.get(id);
+    if (known === undefined) owned.set(id, [e]);
+    else known.push(e);
   }
   return owned;
 }
@@ -159,9 +162,21 @@ const span = (texts: readonly string[]): string => {
   return new Set(known).size === 1 ? known[0]! : known.join(' to ');
 };
 
+/** Terminals of each part, as they are written. */
+function terminalsBy(proof: Proof): Map<string, string[]> {
+  const terminals = new Map<string, string[]>();
+  for (const ref of Object.keys(proof.origin.nodeOf)) {
+    const dot = ref.indexOf('.');
+    const id = dot < 0 ? ref : ref.slice(0, dot);
+    const known = terminals.get(id);
+    if (known === undefined) terminals.set(id, [ref]);
+    else known.push(ref);
+  }
+  return terminals;
+}
+
 /** Volts at each terminal of a part. */
-function endsOf(id: string, look: Looked, job: JobContext, proof: Proof): string {
-  const refs = Object.keys(proof.origin.nodeOf).filter((ref) => ref === id || ref.startsWith(`${id}.`));
+function endsOf(id: string, refs: readonly string[], look: Looked, job: JobContext, proof: Proof): string {
   const texts = refs.map((ref) => [ref.slice(id.length + 1), volts(ref, look, job, proof)] as const);
   if (new Set(texts.map(([, text]) => text)).size === 1) return texts[0]![1];
   return texts.map(([terminal, text]) => `${POLES[terminal] ?? terminal} ${text}`.trim()).join(', ');

@@ -4,6 +4,7 @@ import { inputsInWords, loadName, looked, movesInWords, onKey, positionOf } from
 import type { Model, View } from '../contract.ts';
 import { framed } from '../instrument.ts';
 import { say } from '../show.ts';
+import type { UnitChoice } from '../units.ts';
 
 /** Every state, what the customer wants in it and what the circuit does, with the volts at each load. */
 export const model = ((_props, job) => {
@@ -36,43 +37,35 @@ export const model = ((_props, job) => {
       look !== null &&
       key === textOfList(look.on) &&
       (look.fault !== undefined || look.steps.length === 1 || JSON.stringify(state.charging.energised) === energised);
-    return {
+    const row: Record<string, string> = {
       choose: `on:${key}`,
       name: `Show: ${inputsInWords(circuit, on)}`,
       is: isNow ? 'now' : wrong.length > 0 ? 'stop' : '',
       current: isNow ? 'true' : 'false',
       mark: 'Show',
-      ...Object.assign(
-        {},
-        ...inputs.map(({ id }) => ({ [`word_${id}`]: positionOf(circuit, id, state.inputs[id] ?? false) })),
-      ),
-      ...Object.assign(
-        {},
-        ...inputs.map(({ id }) => ({ [`pic_${id}`]: pictureOf(circuit, id, state.inputs[id] ?? false) })),
-      ),
-      ...Object.assign(
-        {},
-        ...loads.map(({ id }) => loadCell(state.charging, state.wanted.on[id], id, (v) => say(v, 'voltage', units))),
-      ),
     };
+    for (const { id } of inputs) {
+      row[`word_${id}`] = positionOf(circuit, id, state.inputs[id] ?? false);
+      row[`pic_${id}`] = pictureOf(circuit, id, state.inputs[id] ?? false);
+    }
+    for (const { id } of loads) putLoad(row, state.charging, state.wanted.on[id], id, units);
+    return row;
   });
   const history = historyOf(circuit, study.proof).map(({ steps, solution, wanted }): View => {
     const key = steps.join(';');
     const isNow = look?.steps.join(';') === key;
     const words = movesInWords(circuit, steps) || 'Everything off';
     const wrong = loads.some(({ id }) => wanted?.[id] !== undefined && wanted[id] !== solution.on[id]);
-    return {
+    const row: Record<string, string> = {
       choose: `on:${key}`,
       name: `Show: ${words.toLowerCase()}`,
       is: isNow ? 'now' : wrong ? 'stop' : '',
       current: isNow ? 'true' : 'false',
       mark: 'Show',
       steps: words,
-      ...Object.assign(
-        {},
-        ...loads.map(({ id }) => loadCell(solution, wanted?.[id], id, (v) => say(v, 'voltage', units))),
-      ),
     };
+    for (const { id } of loads) putLoad(row, solution, wanted?.[id], id, units);
+    return row;
   });
   const differing = new Set(proof.differences.map(({ load }) => load));
   return {
@@ -94,25 +87,25 @@ export const model = ((_props, job) => {
   };
 }) satisfies Model<object>;
 
-function loadCell(
-  solution: Solution,
+/** The cells of one load in a row. */
+function putLoad(
+  row: Record<string, string>,
+  { on, loadV }: Solution,
   wanted: boolean | null | undefined,
   id: string,
-  volts: (v: number) => string,
-): View {
-  const { on, loadV } = solution;
+  units: UnitChoice,
+): void {
+  const volts = (v: number) => say(v, 'voltage', units);
   const at = loadV[id];
   const across = Array.isArray(at) ? Math.max(...at.map(Math.abs)) : Math.abs(at ?? 0);
   const is = on[id] === null || on[id] === undefined ? 'unk' : on[id] ? 'on' : across > GLOWS_V ? 'half' : 'off';
   const word = { unk: 'does not settle', on: 'on', off: 'off', half: 'off, but not dead' }[is];
-  return {
-    [`is_${id}`]: is,
-    [`word_${id}`]: word,
-    [`pic_${id}`]: `#t-load-${is}`,
-    [`volts_${id}`]: Array.isArray(at) ? `${volts(at[0])} to ${volts(at[1])}` : volts(across),
-    [`wrong_${id}`]:
-      wanted !== undefined && wanted !== null && wanted !== on[id] ? `wanted ${wanted ? 'on' : 'off'}` : '',
-  };
+  row[`is_${id}`] = is;
+  row[`word_${id}`] = word;
+  row[`pic_${id}`] = `#t-load-${is}`;
+  row[`volts_${id}`] = Array.isArray(at) ? `${volts(at[0])} to ${volts(at[1])}` : volts(across);
+  row[`wrong_${id}`] =
+    wanted !== undefined && wanted !== null && wanted !== on[id] ? `wanted ${wanted ? 'on' : 'off'}` : '';
 }
 
 /** Volts across a load that is off, from which something can be seen or felt of it [V]. Common practice, no source. */
