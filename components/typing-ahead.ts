@@ -1,5 +1,5 @@
-import type { Stepped } from './stepping.ts';
-import { stepShown } from './stepping.ts';
+import { snapped } from './range.ts';
+import { type Stepped, stepShown } from './stepping.ts';
 import { parseTyped } from './typed.ts';
 import type { UnitChoice } from './units.ts';
 
@@ -30,9 +30,11 @@ export function nextTyped(text: string, stepped: Stepped, units: UnitChoice): nu
   const found = new Map<number, boolean>();
   for (const each of next) {
     const typed = parseTyped(each, kind, units);
-    if (!typed.ok || typed.value < min || typed.value > max || (now.ok && now.value === typed.value)) continue;
+    if (!typed.ok) continue;
+    const value = snapped(typed.value, { min, max });
+    if (value < min || value > max || (now.ok && now.value === value)) continue;
     const steps = Number(each.replace(',', '.')) / size;
-    found.set(typed.value, Math.abs(steps - Math.round(steps)) < 1e-9);
+    found.set(value, Math.abs(steps - Math.round(steps)) < 1e-9);
   }
   const values = [...found.keys()];
   return [...values.filter((value) => found.get(value)), ...values.filter((value) => !found.get(value))];

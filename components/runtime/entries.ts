@@ -1,5 +1,6 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { LocalField } from '../contract.ts';
+import { snapped } from '../range.ts';
 import { inWords, show } from '../show.ts';
 import { stepFrom } from '../stepping.ts';
 import { parseTyped } from '../typed.ts';
@@ -105,7 +106,7 @@ export function joinEntries(
       if (field.read !== undefined) return entry.take(input.value);
       const parsed = parseTyped(input.value, field.kind, units.peek());
       if (!parsed.ok) return `${parsed.message} ${held}`;
-      const fault = entry.take(parsed.value);
+      const fault = entry.take(snapped(parsed.value, field));
       return fault === undefined ? undefined : `${fault} ${held}`;
     };
     for (const input of inputs) {

@@ -3,7 +3,7 @@ import type { JobContext, Study } from '../context.ts';
 import type { ComponentModule, LocalField, View } from '../contract.ts';
 import { faultOf, faultsOf } from '../faults.ts';
 import { loadModel } from '../models.ts';
-import { inWords, show } from '../show.ts';
+import { rangeInWords } from '../range.ts';
 import { stepFrom } from '../stepping.ts';
 import { nextTyped } from '../typing-ahead.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
@@ -197,7 +197,7 @@ function localEntries(
   const signals = new Map(fields.map((field) => [field.name, signal(field.default)]));
   const typed = signal<Readonly<Record<string, string>>>({});
   const now = computed<Locals>(() => Object.fromEntries([...signals].map(([name, { value }]) => [name, value])));
-  const faults = computed(() => faultsOf(fields, now.value));
+  const faults = computed(() => faultsOf(fields, now.value, page.units.value));
   let last: Locals = now.peek();
   const good = computed(() => (Object.keys(faults.value).length === 0 ? (last = now.value) : last));
   const refused = computed(() => ({ ...faults.value, ...typed.value }));
@@ -207,7 +207,7 @@ function localEntries(
     const own = signals.get(field.name)!;
     const accept = (kept: unknown): number | string | undefined => {
       const value = typeof field.default === 'number' && typeof kept === 'string' && kept !== '' ? Number(kept) : kept;
-      return faultOf(field, value, { ...now.peek(), [field.name]: value as never }) === undefined
+      return faultOf(field, value, { ...now.peek(), [field.name]: value as never }, page.units.peek()) === undefined
         ? (value as number | string)
         : undefined;
     };
@@ -217,7 +217,7 @@ function localEntries(
       value: own,
       fault: computed(() => faults.value[field.name]),
       take(value) {
-        const fault = faultOf(field, value, { ...now.peek(), [field.name]: value });
+        const fault = faultOf(field, value, { ...now.peek(), [field.name]: value }, page.units.peek());
         if (fault === undefined) own.value = value;
         return fault;
       },
@@ -254,8 +254,7 @@ function jobEntries(page: Page): Map<string, Entry> {
       fault: signal(undefined),
       take(value) {
         if (typeof value === 'number' && page.set({ [name]: value }).length === 0) return undefined;
-        const shown = (each: number) => show(each, kind, page.units.peek(), spec.step);
-        return `${spec.label} must be ${shown(spec.min).text} to ${inWords(shown(spec.max))}.`;
+        return `${spec.label} must be ${rangeInWords({ ...spec, kind }, page.units.peek())}.`;
       },
       refused(message) {
         const rest = { ...page.refused.peek() };

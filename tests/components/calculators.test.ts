@@ -8,6 +8,9 @@ import { segmentsOf } from '../../components/calculators/wire-fuse-check.ts';
 import { jobOf } from '../../components/context.ts';
 import type { LocalField } from '../../components/contract.ts';
 import { faultsOf } from '../../components/faults.ts';
+import { snapped } from '../../components/range.ts';
+import { parseTyped } from '../../components/typed.ts';
+import { nameOf, ruleOf, type UnitChoice, unitOf } from '../../components/units.ts';
 
 const job = jobOf(undefined);
 const tools = toolsOf(job.shop, job.units);
@@ -59,10 +62,27 @@ describe.each(calculators.map((each) => [each.id, each] as const))('%s', (_id, c
         expect(field.min).toBeLessThan(field.max!);
         expect(field.step).toBeGreaterThan(0);
         const outside = { ...defaultsOf(fields), [field.name]: field.max! + 1 };
-        expect(faultsOf(fields, outside)[field.name]).toBe(field.error);
+        expect(faultsOf(fields, outside, job.units)[field.name]).toBe(field.error);
       }
     }
-    expect(faultsOf(fields, defaultsOf(fields))).toEqual({});
+    expect(faultsOf(fields, defaultsOf(fields), job.units)).toEqual({});
+  });
+
+  it("says a range in the reader's units, with ends that may be typed", () => {
+    const units: UnitChoice = { length: 'ft', wire: 'awg', temperature: 'F', torque: 'lbfin' };
+    for (const field of fields) {
+      const { kind, min, max } = field;
+      if (min === undefined || max === undefined || unitOf(kind, units) === ruleOf(kind).base) continue;
+      const outside = { ...defaultsOf(fields), [field.name]: max * 2 + 1 };
+      const said = faultsOf(fields, outside, units)[field.name]!;
+      const [, low, high, unit] = /must be (\S+) to (\S+)\s(\S+?)(?: and .*)?\.$/.exec(said) ?? [];
+      expect(unit, said).toBe(nameOf(unitOf(kind, units)).symbol);
+      for (const end of [low, high]) {
+        const typed = parseTyped(end!, kind, units);
+        const value = typed.ok ? snapped(typed.value, field) : Number.NaN;
+        expect(value >= min && value <= max, `${said} ${end}`).toBe(true);
+      }
+    }
   });
 
   it('says where it comes from and which functions of calc do the sum', () => {
@@ -76,7 +96,7 @@ describe.each(calculators.map((each) => [each.id, each] as const))('%s', (_id, c
       .map((values) => Object.fromEntries(fields.map((field, at) => [field.name, values[at]!])));
     fc.assert(
       fc.property(any, (local) => {
-        fc.pre(Object.keys(faultsOf(fields, local)).length === 0);
+        fc.pre(Object.keys(faultsOf(fields, local, job.units)).length === 0);
         const view = model({}, { ...job, local });
         expect(['pass', 'note', 'warn', 'stop']).toContain(view.flag);
         expect(JSON.stringify(view)).not.toMatch(/NaN|Infinity|undefined|null|\[object/);

@@ -8,6 +8,7 @@ import { growthOf, timeWords } from '../../components/prep/chart.ts';
 import { factsOf, inShort, type PrepSurface, UNLISTED } from '../../components/prep/facts.ts';
 import { fields, model, type PrepProps } from '../../components/prep/model.ts';
 import { sectionOf } from '../../components/prep/section.ts';
+import { DEFAULT_UNITS } from '../../components/units.ts';
 import { surfaces as known } from '../calc/materials/surfaces.ts';
 
 const surfaces = known as unknown as PrepSurface[];
@@ -233,7 +234,7 @@ describe('entries', () => {
   it('begin with good ones and refuse what makes no sense, in words', () => {
     const list = fields(all);
     const start = Object.fromEntries(list.map((field) => [field.name, field.default]));
-    expect(faultsOf(list, start)).toEqual({});
+    expect(faultsOf(list, start, DEFAULT_UNITS)).toEqual({});
     const silly = {
       ...start,
       surfaceC: 400,
@@ -243,7 +244,7 @@ describe('entries', () => {
       query: 'x'.repeat(61),
       tape: 'glue',
     };
-    const faults = faultsOf(list, silly);
+    const faults = faultsOf(list, silly, DEFAULT_UNITS);
     expect(Object.keys(faults).sort()).toEqual(['lengthMm', 'massG', 'query', 'surface', 'surfaceC', 'tape']);
     for (const text of Object.values(faults)) expect(text).toMatch(/^[A-Z].*\.$/);
   });
