@@ -36,36 +36,50 @@ export function arrange(chains: Chain[], y: Map<string, number>, shared: Set<str
   const nodes = [...y.keys()].filter((k) => !shared.has(k));
   const touching = nodes.map((k) => chains.flatMap((c, i) => (c.top === k || c.bottom === k ? [i] : [])));
   const span = chains.map((c) => [y.get(c.top)!, y.get(c.bottom)!] as const);
-  const judge = (columns: number[]): number => {
+  // Thousands of arrangements are judged: what does not hang on the columns is looked up once.
+  const beside = chains.flatMap((_, i) =>
+    chains.flatMap((_, j) =>
+      j > i && span[i]![0] < span[j]![1] - 1 && span[j]![0] < span[i]![1] - 1 ? [[i, j] as const] : [],
+    ),
+  );
+  const passing = nodes.map((k, at) =>
+    chains.flatMap((_, i) =>
+      !touching[at]!.includes(i) && span[i]![0] < y.get(k)! - 1 && y.get(k)! < span[i]![1] - 1 ? [i] : [],
+    ),
+  );
+  const level = nodes.flatMap((k, at) =>
+    nodes.flatMap((other, o) => (o > at && Math.abs(y.get(other)! - y.get(k)!) <= 1 ? [[at, o] as const] : [])),
+  );
+  const low = new Int32Array(nodes.length);
+  const high = new Int32Array(nodes.length);
+  const judge = (columns: readonly number[]): number => {
     let cost = 0;
-    for (let i = 0; i < n; i++) {
-      for (let j = i + 1; j < n; j++) {
-        if (columns[i] === columns[j] && span[i]![0] < span[j]![1] - 1 && span[j]![0] < span[i]![1] - 1) cost += 1e4;
+    for (const [i, j] of beside) if (columns[i] === columns[j]) cost += 1e4;
+    for (let at = 0; at < nodes.length; at++) {
+      let lo = Number.POSITIVE_INFINITY;
+      let hi = Number.NEGATIVE_INFINITY;
+      for (const i of touching[at]!) {
+        lo = Math.min(lo, columns[i]!);
+        hi = Math.max(hi, columns[i]!);
+      }
+      low[at] = lo;
+      high[at] = hi;
+      cost += (hi - lo) * 3;
+      for (const i of passing[at]!) {
+        const column = columns[i]!;
+        if (column >= lo && column <= hi) cost += column > lo && column < hi ? 100 : 300;
       }
     }
-    nodes.forEach((k, at) => {
-      const mine = touching[at]!;
-      const cs = mine.map((i) => columns[i]!);
-      const lo = Math.min(...cs);
-      const hi = Math.max(...cs);
-      cost += (hi - lo) * 3;
-      for (let i = 0; i < n; i++) {
-        if (mine.includes(i)) continue;
-        const inside = span[i]![0] < y.get(k)! - 1 && y.get(k)! < span[i]![1] - 1;
-        const under = columns[i]! >= lo && columns[i]! <= hi;
-        if (inside && under) cost += columns[i]! > lo && columns[i]! < hi ? 100 : 300;
-      }
-      nodes.forEach((other, o) => {
-        if (o <= at || Math.abs(y.get(other)! - y.get(k)!) > 1) return;
-        const os = touching[o]!.map((i) => columns[i]!);
-        if (Math.min(...os) <= hi && lo <= Math.max(...os)) cost += 40;
-      });
-    });
+    for (const [at, o] of level) if (low[o]! <= high[at]! && low[at]! <= high[o]!) cost += 40;
     return cost + Math.max(...columns) * 2;
   };
-  const squeeze = (columns: number[]): number[] => {
-    const order = [...new Set(columns)].sort((a, b) => a - b);
-    return columns.map((c) => order.indexOf(c));
+  /** Columns counted anew without gaps; halves lie between two of them. */
+  const rank = new Int32Array(2 * n + 4);
+  const squeeze = (columns: readonly number[]): number[] => {
+    rank.fill(0);
+    for (const c of columns) rank[2 * c + 2] = 1;
+    for (let at = 0, next = 0; at < rank.length; at++) if (rank[at] === 1) rank[at] = next++;
+    return columns.map((c) => rank[2 * c + 2]!);
   };
   let best: Arranged | undefined;
   let seed = 7;
