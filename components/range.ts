@@ -48,12 +48,14 @@ function inward(shown: Shown, { kind, min, max }: Range, units: UnitChoice, way:
   return { ...shown, text: number.toFixed(places).replace('-', '−') };
 }
 
-/** "Route must be 0.1 to 40 m and …": the subject, and what follows the range in the same sentence. */
-const SENTENCE = /^(.+? must be )[-−]?[\d.]+ to [-−]?[\d.]+(?: [^ .]+)?( and [^.]*)?\./;
+/** "Route must be 0.1 to 40 m and …": the subject, what follows the range in the same sentence, and what stands behind. */
+const SENTENCE = /^(.+? must be )[-−]?[\d.]+ to [-−]?[\d.]+(?: [^ .]+)?( and [^.]*)?\.(.*)$/s;
+/** Advice that counts in the author's unit is none to whoever counts in another. */
+const COUNTS = /\d|metre/;
 
 /** What is wrong with a number out of its range; the author's words where the reader counts in the author's unit. */
 export function rangeFault({ label, kind, min, max, step, error }: LocalField, units: UnitChoice): string {
   if (min === undefined || max === undefined || unitOf(kind, units) === ruleOf(kind).base) return error;
-  const [, subject = `${label} must be `, more = ''] = SENTENCE.exec(error) ?? [];
-  return `${subject}${rangeInWords({ kind, min, max, step }, units)}${more}.`;
+  const [, subject = `${label} must be `, more = '', advice = ''] = SENTENCE.exec(error) ?? [];
+  return `${subject}${rangeInWords({ kind, min, max, step }, units)}${more}.${COUNTS.test(advice) ? '' : advice}`;
 }

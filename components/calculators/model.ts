@@ -1,6 +1,7 @@
 import type { JobContext } from '../context.ts';
 import type { LocalField, View } from '../contract.ts';
 import { type Framed, framed } from '../instrument.ts';
+import { rangeInWords } from '../range.ts';
 import { inWords, put, show } from '../show.ts';
 import type { UnitChoice } from '../units.ts';
 import { type Answer, type Calculator, inputOf, type Output, toolsOf } from './form.ts';
@@ -85,13 +86,13 @@ function fieldRow(field: LocalField, value: number | string, units: UnitChoice):
     const option = field.options?.find((each) => each.value === String(field.default));
     return { unit: '', unitSpoken: '', takes: '', default: option?.label ?? 'the example', changed };
   }
-  const shown = (each: number) => show(each, field.kind, units, field.step);
-  const { unit, spoken } = shown(field.default);
+  const { kind, min, max, step } = field;
+  const shown = show(field.default, kind, units, step);
   return {
-    unit,
-    unitSpoken: spoken,
-    takes: `Takes ${show(field.min, field.kind, units, field.step).text} to ${inWords(show(field.max, field.kind, units, field.step))}.`,
-    default: inWords(shown(field.default)),
+    unit: shown.unit,
+    unitSpoken: shown.spoken,
+    takes: min === undefined || max === undefined ? '' : `Takes ${rangeInWords({ kind, min, max, step }, units)}.`,
+    default: inWords(shown),
     changed,
   };
 }

@@ -1,4 +1,5 @@
 import type { Model } from '../contract.ts';
+import { rangeInWords } from '../range.ts';
 import { inWords, put, show } from '../show.ts';
 import { KIND_OF_QUANTITY } from '../units.ts';
 
@@ -18,7 +19,7 @@ export const model = (({ name }, job) => {
     ...put('value', shown(value)),
     label: spec.label,
     measure: spec.measure ?? '',
-    range: `${shown(spec.min).text} to ${inWords(shown(spec.max))}`,
+    range: rangeInWords({ ...spec, kind }, job.units),
     default: inWords(shown(spec.default)),
     changed,
     state: changed ? 'moved' : '',

@@ -246,6 +246,14 @@ describe('a change that was foreseen', () => {
       }),
     );
 
+  const openedAnew = async (page: Page) => {
+    const there = page.url();
+    await page.goto('about:blank');
+    await page.goto(there);
+    await alive(page);
+    return numbers(page);
+  };
+
   it('says the same as a page opened with that value: a step', async () => {
     const { page, context } = await visit(GUIDE);
     await wake(page);
@@ -255,11 +263,7 @@ describe('a change that was foreseen', () => {
     await up.click();
     await page.waitForFunction(() => location.hash.includes('feedRunM=3.2'));
     const stepped = await numbers(page);
-    const there = page.url();
-    await page.goto('about:blank');
-    await page.goto(there);
-    await alive(page);
-    expect(await numbers(page)).toEqual(stepped);
+    expect(await openedAnew(page)).toEqual(stepped);
     await context.close();
   });
 
@@ -275,11 +279,7 @@ describe('a change that was foreseen', () => {
     }
     await page.waitForFunction(() => location.hash.includes('feedRunM=4.7'));
     const typed = await numbers(page);
-    const there = page.url();
-    await page.goto('about:blank');
-    await page.goto(there);
-    await alive(page);
-    expect(await numbers(page)).toEqual(typed);
+    expect(await openedAnew(page)).toEqual(typed);
     await context.close();
   });
 });

@@ -75,7 +75,7 @@ describe.each(calculators.map((each) => [each.id, each] as const))('%s', (_id, c
       if (min === undefined || max === undefined || unitOf(kind, units) === ruleOf(kind).base) continue;
       const outside = { ...defaultsOf(fields), [field.name]: max * 2 + 1 };
       const said = faultsOf(fields, outside, units)[field.name]!;
-      const [, low, high, unit] = /must be (\S+) to (\S+)\s(\S+?)(?: and .*)?\.$/.exec(said) ?? [];
+      const [, low, high, unit] = /must be (\S+) to (\S+)\s(\S+?)(?: and .*)?\.(?: [A-Z].*)?$/.exec(said) ?? [];
       expect(unit, said).toBe(nameOf(unitOf(kind, units)).symbol);
       for (const end of [low, high]) {
         const typed = parseTyped(end!, kind, units);

@@ -21,6 +21,8 @@ it('keeps the author in his own unit, and his rule about other entries in any', 
   const error = 'Eye must be 0.5 to 2.2 m and below the LED. Seated about 1.2.';
   expect(rangeFault({ ...field, error }, DEFAULT_UNITS)).toBe(error);
   expect(rangeFault({ ...field, error }, IMPERIAL)).toMatch(/^Eye must be 1\.6\d to 7\.2\d*\sft and below the LED\.$/);
+  const advice = 'Eye must be 0.5 to 2.2 m. Measure from the floor.';
+  expect(rangeFault({ ...field, error: advice }, IMPERIAL)).toMatch(/\sft\. Measure from the floor\.$/);
   expect(rangeFault({ ...field, error: 'Type the height.' }, IMPERIAL)).toMatch(/^Eye height must be .*\sft\.$/);
 });
 
