@@ -1,15 +1,11 @@
 import type { LocalField } from './contract.ts';
 import { inWords, type Shown, show } from './show.ts';
+import type { Stepped } from './stepping.ts';
 import { parseTyped } from './typed.ts';
-import { AWG_SIZES, awgName, fromUnit, type Kind, nameOf, ruleOf, type UnitChoice, unitOf } from './units.ts';
+import { AWG_SIZES, awgName, fromUnit, nameOf, ruleOf, type UnitChoice, unitOf } from './units.ts';
 
 /** What may be entered, in the unit inside. */
-export interface Range {
-  kind: Kind;
-  min: number;
-  max: number;
-  step?: number | undefined;
-}
+export type Range = Stepped & { min: number; max: number };
 
 /** "1.7 to 39.3 ft": a range in the reader's unit, rounded inwards, so that both its ends may be typed. */
 export function rangeInWords(range: Range, units: UnitChoice): string {
@@ -30,7 +26,7 @@ export function rangeInWords(range: Range, units: UnitChoice): string {
 }
 
 /** A typed value at an end of its range, as that end: 185 °F come out a hair above 85 °C. */
-export function snapped(value: number, { min, max }: { min?: number | undefined; max?: number | undefined }): number {
+export function snapped(value: number, { min, max }: Pick<Stepped, 'min' | 'max'>): number {
   for (const end of [min, max])
     if (end !== undefined && Math.abs(value - end) <= HAIR * Math.max(1, Math.abs(end))) return end;
   return value;

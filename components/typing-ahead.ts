@@ -31,7 +31,7 @@ export function nextTyped(text: string, stepped: Stepped, units: UnitChoice): nu
   for (const each of next) {
     const typed = parseTyped(each, kind, units);
     if (!typed.ok) continue;
-    const value = snapped(typed.value, { min, max });
+    const value = snapped(typed.value, stepped);
     if (value < min || value > max || (now.ok && now.value === value)) continue;
     const steps = Number(each.replace(',', '.')) / size;
     found.set(value, Math.abs(steps - Math.round(steps)) < 1e-9);

@@ -1,6 +1,7 @@
 /** Reads a netlist into branches and numbered nodes, refusing what cannot be meant. */
 import { type Armature, type Branch, kindOf } from './elements/index.ts';
 import { CHASSIS, type Element, type Netlist, type Node } from './model.ts';
+import { perObject } from './per-object.ts';
 import { layOut, sameWiring, type Wiring } from './wiring.ts';
 
 export interface Compiled {
@@ -30,12 +31,8 @@ interface Read {
   armature: Armature | undefined;
   onFromV: number | undefined;
 }
-const readBefore = new WeakMap<Element, Read>();
-
 /** Checks an element and reads it, once: sizing puts a few others into a netlist and leaves the rest. */
-function readElement(element: Element): Read {
-  const before = readBefore.get(element);
-  if (before !== undefined) return before;
+const readElement = perObject((element: Element): Read => {
   const kind = kindOf(element);
   kind.check(element);
   const nodes: Node[] = [];
@@ -45,15 +42,13 @@ function readElement(element: Element): Read {
     }
     if (node !== CHASSIS) nodes.push(node);
   }
-  const read = {
+  return {
     branches: kind.branches(element),
     nodes,
     armature: kind.armature?.(element),
     onFromV: kind.onFromV?.(element),
   };
-  readBefore.set(element, read);
-  return read;
-}
+});
 
 /** `like` is a netlist compiled before: where it is wired alike, what hangs on the wiring is taken over. */
 export function compile(netlist: Netlist, like?: Netlist): Compiled {

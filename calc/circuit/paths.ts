@@ -1,4 +1,5 @@
 import { CHASSIS, type Element, type Netlist, type Node } from './model.ts';
+import { perObject } from './per-object.ts';
 
 /**
  * Where current can get to over some combination of switch and relay positions, without solving anything.
@@ -194,28 +195,14 @@ const covers = (a: Path, b: Path): boolean =>
   a.smallestA >= b.smallestA &&
   a.literals.every((literal) => b.literals.includes(literal));
 
-const pathsKept = new WeakMap<Netlist, Paths>();
 /** The conducting ways of a netlist, laid out once. */
-export function pathsOf(netlist: Netlist): Paths {
-  let paths = pathsKept.get(netlist);
-  if (paths === undefined) {
-    paths = new Paths(netlist);
-    pathsKept.set(netlist, paths);
-  }
-  return paths;
-}
+export const pathsOf = perObject((netlist: Netlist): Paths => new Paths(netlist));
 
-const fedKept = new WeakMap<Netlist, Map<Node, Path[]>>();
 /** Every way from a source's positive through conductors and fuses, over any positions of switches and relays; looked for once. */
-export function fedOf(netlist: Netlist): Map<Node, Path[]> {
-  let fed = fedKept.get(netlist);
-  if (fed === undefined) {
-    const starts = sourceStarts(netlist);
-    fed = pathsOf(netlist).search({ starts, through: isConductor, ends: returnNodes(netlist), by: 'ohm' });
-    fedKept.set(netlist, fed);
-  }
-  return fed;
-}
+export const fedOf = perObject((netlist: Netlist) => {
+  const starts = sourceStarts(netlist);
+  return pathsOf(netlist).search({ starts, through: isConductor, ends: returnNodes(netlist), by: 'ohm' });
+});
 
 /** Where ways out of the sources begin. */
 export const sourceStarts = (netlist: Netlist): { node: Node; start: string; ohm: number }[] =>

@@ -79,6 +79,8 @@ export interface Place {
   cycle: Uint8Array[] | undefined;
   /** For a state that only a history leads to: positions of the inputs, step by step from all-released. */
   path: InputState[] | undefined;
+  /** What it shows, where it was looked at while the solver stood there. */
+  seen?: Seen;
 }
 
 /**
@@ -94,10 +96,10 @@ export function truthTable(netlist: Netlist | Solver, options: TruthTableOptions
   return tableOf(solver, places, found);
 }
 
-/** The truth table of a search that was made; `seen` where a state was looked at while the solver stood there. */
+/** The truth table of a search that was made. */
 export function tableOf(
   solver: Solver,
-  places: readonly (Place & { seen?: Seen })[],
+  places: readonly Place[],
   found: Omit<TruthTable, 'rows' | 'reached'>,
 ): TruthTable {
   const rows: StateRow[] = [];

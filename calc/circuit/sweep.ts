@@ -24,13 +24,11 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
   const states: Seen[] = [];
   const lowestA = new Float64Array(branches.length).fill(Number.POSITIVE_INFINITY);
   const highestA = new Float64Array(branches.length).fill(Number.NEGATIVE_INFINITY);
-  const places: (Place & { seen?: Seen })[] = [];
+  const places: Place[] = [];
   const found = visitStates(solver, options, (place) => {
     const { variant, level, cycle } = place;
-    if (cycle !== undefined) {
-      places.push(place);
-      return;
-    }
+    places.push(place);
+    if (cycle !== undefined) return;
     const currentA = solver.currents(variant, present);
     for (let k = 0; k < currentA.length; k++) {
       const now = currentA[k]!;
@@ -42,7 +40,7 @@ export function sweep(solver: Solver, options: TruthTableOptions): Sweep {
     const seen = { currentA, sourceV: sources.map((branch) => solver.presentV(variant, branch, level)), loadV, on };
     states.push(seen);
     // of a burnt-out load the solver does not know at once what it hangs on
-    places.push(solver.loadsWhole ? { ...place, seen } : place);
+    if (solver.loadsWhole) place.seen = seen;
   });
   return { solver, states, lowestA, highestA, table: () => tableOf(solver, places, found) };
 }

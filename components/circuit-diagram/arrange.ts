@@ -73,8 +73,8 @@ export function arrange(chains: Chain[], y: Map<string, number>, shared: Set<str
     for (const [at, o] of level) if (low[o]! <= high[at]! && low[at]! <= high[o]!) cost += 40;
     return cost + Math.max(...columns) * 2;
   };
-  /** Columns counted anew without gaps; halves lie between two of them. */
   const rank = new Int32Array(2 * n + 4);
+  /** Columns counted anew without gaps; halves lie between two of them. */
   const squeeze = (columns: readonly number[]): number[] => {
     rank.fill(0);
     for (const c of columns) rank[2 * c + 2] = 1;

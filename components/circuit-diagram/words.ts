@@ -68,11 +68,15 @@ function ownedBy(proof: Proof): Map<string, Element[]> {
     const id = proof.origin.ownerOf[e.id] ?? e.id;
     // a pigtail carries what its load carries, a feed's contact what its fuse does
     if (e.kind === 'wire' && id !== e.id) continue;
-    const known = owned.get(id);
-    if (known === undefined) owned.set(id, [e]);
-    else known.push(e);
+    append(owned, id, e);
   }
   return owned;
+}
+
+function append<Value>(lists: Map<string, Value[]>, id: string, value: Value): void {
+  const known = lists.get(id);
+  if (known === undefined) lists.set(id, [value]);
+  else known.push(value);
 }
 
 const current = (a: number, job: JobContext) =>
@@ -167,10 +171,7 @@ function terminalsBy(proof: Proof): Map<string, string[]> {
   const terminals = new Map<string, string[]>();
   for (const ref of Object.keys(proof.origin.nodeOf)) {
     const dot = ref.indexOf('.');
-    const id = dot < 0 ? ref : ref.slice(0, dot);
-    const known = terminals.get(id);
-    if (known === undefined) terminals.set(id, [ref]);
-    else known.push(ref);
+    append(terminals, dot < 0 ? ref : ref.slice(0, dot), ref);
   }
   return terminals;
 }

@@ -19,6 +19,10 @@ it('goes on from what stands there, one digit or the first behind the point, ins
   expect(nextTyped('3.5', run, METRIC)).toEqual([]);
 });
 
+it('goes on where there is no end to the range', () => {
+  expect(nextTyped('3', { kind: 'length', step: 1 }, METRIC)).toEqual([30, 31, 32, 33, 34, 35, 36, 37, 38, 39]);
+});
+
 it('follows the step: whole numbers have no point, a fine step two places', () => {
   expect(nextTyped('2', { ...run, step: 1 }, METRIC)).toEqual([]);
   expect(nextTyped('0.2', { ...run, min: 0, step: 0.05 }, METRIC).slice(0, 1)).toEqual([0.25]);

@@ -1,4 +1,5 @@
 import { alongPath, type Path } from '../paths.ts';
+import { perObject } from '../per-object.ts';
 import type { Look } from './rule.ts';
 
 /** What a chassis short on a wire drives through the fuse ahead of it. */
@@ -18,19 +19,7 @@ export interface ShortCurrent {
  * Lamps and other loads that hang on the way are left out: a dead short leaves them little. Wires that a source reaches
  * without a fuse are the matter of another rule.
  */
-export function shortCurrents(look: Look): ShortCurrent[] {
-  let found = known.get(look);
-  if (found === undefined) {
-    found = shortCurrentsOf(look);
-    known.set(look, found);
-  }
-  return found;
-}
-
-/** Several rules ask. */
-const known = new WeakMap<Look, ShortCurrent[]>();
-
-function shortCurrentsOf(look: Look): ShortCurrent[] {
+export const shortCurrents = perObject((look: Look): ShortCurrent[] => {
   return look.of('wire').flatMap((wire) => {
     const ways = [wire.a, wire.b].flatMap((node) => (look.isReturn(node) ? [] : (look.fed.get(node) ?? [])));
     if (ways.some((way) => way.lastFuse === undefined)) return [];
@@ -48,7 +37,7 @@ function shortCurrentsOf(look: Look): ShortCurrent[] {
       return [{ wire: wire.id, ...smallest(way), farA: lowestV / Math.max(way.ohm + wire.ohm, 1e-4), nearA }];
     });
   });
-}
+});
 
 function smallest(way: Path): { fuse: string; ratingA: number } {
   let found = { fuse: '', ratingA: Number.POSITIVE_INFINITY };
